@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.stack;
+
+import java.util.List;
+import java.util.OptionalLong;
+import pitchstack.core.units.Scale;
+
+/**
+ * One direction of motion, from its base up to its carriage. All lengths are counts of the scale.
+ *
+ * @param name what people call it
+ * @param scale the unit of the axis, linear or rotary
+ * @param stages the stages, lowest first
+ * @param datum the position at which the carriage stands when every index is 0
+ * @param low the lowest position allowed by a stop, where there is one
+ * @param high the highest position allowed by a stop, where there is one
+ * @param shiftLimits limits over several stages
+ * @param tolerance the tolerance of a target that names none, at least 0
+ * @param wantedStep the step that the device is meant to reach everywhere, where one is stated
+ */
+public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long datum, OptionalLong low,
+        OptionalLong high, List<ShiftLimit> shiftLimits, long tolerance, OptionalLong wantedStep) {
+    /** Copies the lists. */
+    public AxisSpec {
+        stages = List.copyOf(stages);
+        shiftLimits = List.copyOf(shiftLimits);
+    }
+
+    /**
+     * The position of a setting, on a rotary axis within one turn.
+     *
+     * @param setting one index a stage, in range or not
+     * @throws ArithmeticException if it does not fit a {@code long}
+     */
+    public long position(Setting setting) {
+        long x = datum;
+        for (int j = 0; j < stages.size(); j++) {
+            x = Math.addExact(x, Math.multiplyExact(stages.get(j).pitch(), setting.index(j)));
+        }
+        return scale.wrap(x);
+    }
+
+    /** What the teeth engaged in a setting are fit for: the worst of its stages. */
+    public Wear wearAt(Setting setting) {
+        Wear worst = Wear.CLEAN;
+        for (int j = 0; j < stages.size(); j++) {
+            worst = worst.worse(stages.get(j).rows().wearAt(setting.index(j)));
+        }
+        return worst;
+    }
+}

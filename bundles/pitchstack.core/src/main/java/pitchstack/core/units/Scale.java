@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.units;
+
+/**
+ * The whole-number unit of one axis, with the text people read and write on it. Positions, pitches and tolerances of
+ * an axis are all counts on its scale.
+ */
+public sealed interface Scale permits LinearScale, RotaryScale {
+    /**
+     * Reads a position, a difference or a tolerance.
+     *
+     * @param text a number with or without a unit; without one, the unit shown on this axis
+     * @return the count, rounded half to even where the text falls between two
+     * @throws QuantityException with a sentence if the text cannot be read or does not fit
+     */
+    long parse(String text);
+
+    /**
+     * A count as people read it, rounded to the decimals of the unit shown, with the unit.
+     *
+     * @param count any count
+     */
+    String format(long count);
+
+    /**
+     * A signed difference as people read it, in the small unit of the axis, with the unit: {@code +0.010 mm}.
+     *
+     * @param count any count
+     */
+    String formatError(long count);
+
+    /**
+     * A count as a plain decimal without a unit, for machines: millimetres on a linear axis (exact), degrees on a
+     * rotary one (to 15 decimals).
+     *
+     * @param count any count
+     */
+    String decimal(long count);
+
+    /** Counts in one turn, or 0 on a linear axis, where positions do not come round again. */
+    long turn();
+
+    /** A position brought into [0, turn) on a rotary axis; the same count on a linear one. */
+    default long wrap(long count) {
+        return turn() == 0 ? count : Math.floorMod(count, turn());
+    }
+
+    /**
+     * The signed difference {@code position - target}; on a rotary axis the short way round, in (−turn/2, turn/2].
+     *
+     * @param position any count
+     * @param target any count
+     */
+    default long difference(long position, long target) {
+        long d = Math.subtractExact(position, target);
+        if (turn() == 0) {
+            return d;
+        }
+        long wrapped = Math.floorMod(d, turn());
+        return wrapped > turn() / 2 ? wrapped - turn() : wrapped;
+    }
+}
