@@ -23,11 +23,21 @@ public sealed interface Scale permits LinearScale, RotaryScale {
     String format(long count);
 
     /**
-     * A signed difference as people read it, in the small unit of the axis, with the unit: {@code +0.010 mm}.
+     * A signed difference as people read it, with the unit: {@code +0.010 mm}, {@code -3"}.
      *
      * @param count any count
      */
     String formatError(long count);
+
+    /**
+     * The size of a difference as people read it, without a sign.
+     *
+     * @param count any count but the smallest {@code long}
+     */
+    default String formatSize(long count) {
+        String text = formatError(Math.abs(count));
+        return text.startsWith("+") ? text.substring(1) : text;
+    }
 
     /**
      * A count as a plain decimal without a unit, for machines: millimetres on a linear axis (exact), degrees on a

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.analysis;
+
+import java.util.List;
+import pitchstack.core.check.Finding;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
+
+/**
+ * An axis of the model read into numbers.
+ *
+ * @param spec the axis in numbers; where a text could not be read, its number is 0
+ * @param current where the stages stand
+ * @param lineWidthM width of a printed line in metres
+ * @param unreadable one finding for each text that could not be read
+ */
+public record AxisReading(AxisSpec spec, Setting current, double lineWidthM, List<Finding> unreadable) {
+    /** Copies the list. */
+    public AxisReading {
+        unreadable = List.copyOf(unreadable);
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.analysis;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.Pitch;
+import pitchstack.core.units.QuantityException;
+import pitchstack.core.units.RotaryScale;
+import pitchstack.core.units.Scale;
+import pitchstack.model.Axis;
+import pitchstack.model.AxisKind;
+import pitchstack.model.DisplayUnit;
+import pitchstack.model.Positioner;
+import pitchstack.model.Stage;
+
+/** The scale of an axis, and typed quantities read on it. */
+public final class Quantities {
+    /** Reference temperature of lengths on drawings (ISO 1). */
+    public static final double REFERENCE_C = 20;
+    private static final BigDecimal MILLION = BigDecimal.valueOf(1_000_000);
+
+    private Quantities() {
+    }
+
+    /** The unit in which lengths of a positioner are shown. */
+    public static LengthUnit unit(Positioner positioner) {
+        return positioner.getUnit() == DisplayUnit.INCH ? LengthUnit.INCH : LengthUnit.MM;
+    }
+
+    /**
+     * The scale of an axis.
+     *
+     * @throws QuantityException if the rings of a rotary axis have no common division
+     */
+    public static Scale scale(Positioner positioner, Axis axis) {
+        if (axis.getKind() == AxisKind.LINEAR) {
+            return new LinearScale(unit(positioner));
+        }
+        Collection<Long> rings = axis.getStages().stream().map(Stage::getPitch)
+                .filter(text -> text != null && !text.isBlank())
+                .map(text -> Pitch.parse(text).teethPerTurn()).filter(teeth -> teeth > 0).toList();
+        return RotaryScale.dividing(rings.isEmpty() ? List.of(1L) : rings);
+    }
+
+    /**
+     * The pitch of a stage as drawn, in counts of a scale.
+     *
+     * @throws QuantityException if the text is missing or cannot be read
+     */
+    public static long nominalPitch(Stage stage, Scale scale) {
+        return Pitch.parse(stage.getPitch() == null ? "" : stage.getPitch()).units(scale);
+    }
+
+    /**
+     * A pitch as it is today: {@code p (1 + c) (1 + α (t − 20 °C))}, the temperature on linear axes only, rounded
+     * once, half to even.
+     *
+     * @param nominal the pitch as drawn, counts
+     * @param stage gives the fitted correction c and the expansion coefficient α
+     * @param scale the scale of the axis
+     * @param temperatureC today's temperature
+     * @throws QuantityException if a number is not finite or the result does not fit
+     */
+    static long pitchToday(long nominal, Stage stage, Scale scale, double temperatureC) {
+        BigDecimal factor = onePlusPpm(stage.getCorrectionPpm());
+        if (scale.turn() == 0) {
+            factor = factor.multiply(onePlusPpm(stage.getExpansionPpmPerK() * (temperatureC - REFERENCE_C)));
+        }
+        BigDecimal pitch = factor.multiply(BigDecimal.valueOf(nominal)).setScale(0, RoundingMode.HALF_EVEN);
+        try {
+            return pitch.longValueExact();
+        } catch (ArithmeticException tooLarge) {
+            throw new QuantityException("The pitch of “" + stage.getName() + "” with its correction of "
+                    + stage.getCorrectionPpm() + " ppm is more than the program can hold.");
+        }
+    }
+
+    private static BigDecimal onePlusPpm(double ppm) {
+        if (!Double.isFinite(ppm)) {
+            throw new QuantityException("A correction of " + ppm + " ppm is not a number to count with.");
+        }
+        return BigDecimal.ONE.add(BigDecimal.valueOf(ppm).divide(MILLION));
+    }
+}

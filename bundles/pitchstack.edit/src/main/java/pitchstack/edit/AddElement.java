@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import org.eclipse.emf.common.util.EList;
+import org.eclipse.emf.ecore.EObject;
+import pitchstack.model.Axis;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.model.Target;
+import pitchstack.model.WornRange;
+
+/**
+ * Adds an element to a list of the document.
+ *
+ * @param <T> the kind of element
+ * @param list the list it joins
+ * @param position where in the list, from 0 to the list's size
+ * @param element the new element
+ * @param label what the person did
+ */
+public record AddElement<T extends EObject>(EList<T> list, int position, T element, String label) implements Edit {
+    /** Puts a stage on an axis, the lowest at position 0. */
+    public static Edit stage(Axis axis, int position, Stage stage) {
+        return new AddElement<>(axis.getStages(), position, stage, "Add stage “" + stage.getName() + "”");
+    }
+
+    /** Adds a target to the end of an axis's list. */
+    public static Edit target(Axis axis, Target target) {
+        return new AddElement<>(axis.getTargets(), axis.getTargets().size(), target,
+                "Add target “" + target.getName() + "”");
+    }
+
+    /** Marks teeth of a row. */
+    public static Edit wornRange(Row row, WornRange range) {
+        return new AddElement<>(row.getWorn(), row.getWorn().size(), range,
+                "Mark teeth " + range.getFirst() + " to " + range.getLast() + " as " + range.getKind().getLiteral());
+    }
+
+    @Override
+    public void apply() {
+        list.add(position, element);
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import pitchstack.core.stack.Setting;
+import pitchstack.model.Axis;
+
+/**
+ * Moves every stage of an axis to a setting.
+ *
+ * @param axis the axis
+ * @param setting one index a stage
+ */
+public record ApplySetting(Axis axis, Setting setting) implements Edit {
+    /** Refuses a setting of another number of stages. */
+    public ApplySetting {
+        if (setting.size() != axis.getStages().size()) {
+            throw new IllegalArgumentException("A setting of " + setting.size() + " indices does not fit "
+                    + axis.getStages().size() + " stages");
+        }
+    }
+
+    @Override
+    public String label() {
+        return "Set “" + axis.getName() + "” to " + setting;
+    }
+
+    @Override
+    public void apply() {
+        for (int j = 0; j < setting.size(); j++) {
+            axis.getStages().get(j).setIndex(setting.index(j));
+        }
+    }
+}

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.CommandStack;
+import org.eclipse.emf.ecore.resource.Resource;
+import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.stack.Setting;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.model.Axis;
+import pitchstack.model.Positioner;
+
+/**
+ * One open document: its model, its one history of edits, which axis is looked at, and what is known of each axis now.
+ * Used from one thread.
+ */
+public final class Session {
+    private final Resource document;
+    private final Positioner positioner;
+    private final BasicCommandStack history = new BasicCommandStack();
+    private final CopyOnWriteArrayList<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final Map<Axis, AxisAnalysis> analyses = new HashMap<>();
+    private final Map<Axis, AxisAnalysis> outdated = new HashMap<>();
+    private Axis axis;
+    private Setting preview;
+
+    /**
+     * Opens a session on a document.
+     *
+     * @param document a resource that holds one positioner with at least one axis
+     */
+    public Session(Resource document) {
+        this.document = document;
+        this.positioner = (Positioner) document.getContents().get(0);
+        this.axis = positioner.getAxes().get(0);
+        history.addCommandStackListener(event -> documentChanged());
+    }
+
+    /** The document's resource. */
+    public Resource document() {
+        return document;
+    }
+
+    /** The device. */
+    public Positioner positioner() {
+        return positioner;
+    }
+
+    /** The history of edits. Change the document only through {@link #run}. */
+    public CommandStack history() {
+        return history;
+    }
+
+    /** Makes a change that can be undone. */
+    public void run(Edit edit) {
+        history.execute(new RecordedCommand(document, edit));
+    }
+
+    /** Whether the document differs from what was last saved. */
+    public boolean isDirty() {
+        return history.isSaveNeeded();
+    }
+
+    /** Notes that the document as it stands has been written. */
+    public void saved() {
+        history.saveIsDone();
+        tell(Change.FILE);
+    }
+
+    /** The axis that is looked at. */
+    public Axis axis() {
+        return axis;
+    }
+
+    /** Looks at another axis of the document. */
+    public void look(Axis other) {
+        axis = other;
+        preview = null;
+        tell(Change.AXIS);
+    }
+
+    /** What is known of an axis now. */
+    public AxisAnalysis analysis(Axis of) {
+        return analyses.computeIfAbsent(of, a -> AxisAnalysis.of(positioner, a, outdated.remove(a)));
+    }
+
+    /** What is known now of the axis that is looked at. */
+    public AxisAnalysis analysis() {
+        return analysis(axis);
+    }
+
+    /** The setting to show: the one being dragged to, or else where the stages stand. */
+    public Setting shown() {
+        return preview().orElseGet(() -> analysis().current());
+    }
+
+    /** The setting being dragged to, if any. */
+    public Optional<Setting> preview() {
+        return Optional.ofNullable(preview);
+    }
+
+    /**
+     * Shows a setting without changing the document.
+     *
+     * @param setting the setting, or {@code null} to show again where the stages stand
+     */
+    public void preview(Setting setting) {
+        preview = setting;
+        tell(Change.PREVIEW);
+    }
+
+    /** Adds a listener. */
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    /** Removes a listener. */
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    private void documentChanged() {
+        outdated.putAll(analyses);
+        analyses.clear();
+        outdated.keySet().retainAll(positioner.getAxes());
+        preview = null;
+        if (!positioner.getAxes().contains(axis)) {
+            axis = positioner.getAxes().get(0);
+        }
+        tell(Change.DOCUMENT);
+    }
+
+    private void tell(Change change) {
+        for (SessionListener listener : listeners) {
+            listener.changed(change);
+        }
+    }
+}

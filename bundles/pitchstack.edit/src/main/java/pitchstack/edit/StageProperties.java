@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import java.util.List;
+import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.StageSpec;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.Pitch;
+import pitchstack.core.units.QuantityException;
+import pitchstack.core.units.Scale;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackPackage.Literals;
+import pitchstack.model.Stage;
+import pitchstack.model.StageSource;
+
+/** The facts of a stage, typed ones first, then what follows from them. */
+final class StageProperties {
+    private static final String STAGE = "Stage";
+    private static final String TEETH = "Teeth";
+    private static final String EFFORT = "Effort";
+    private static final String MATERIAL = "Material and fit";
+    /** A fit further off than a tenth is a wrong pitch, not a correction. */
+    private static final double MOST_PPM = 100_000;
+    private static final double LONGEST_SECONDS = 3600;
+
+    private StageProperties() {
+    }
+
+    static List<Property> of(Session session, Stage stage) {
+        Axis axis = (Axis) stage.eContainer();
+        AxisAnalysis analysis = session.analysis(axis);
+        int place = axis.getStages().indexOf(stage);
+        StageSpec spec = analysis.spec().stages().get(place);
+        Scale scale = analysis.spec().scale();
+        IndexRange indices = spec.rows().indices();
+        Entries entries = new Entries(stage, "“" + stage.getName() + "”");
+        return List.of(
+                entries.text(Literals.STAGE__NAME, "name", "What this stage is called.", STAGE),
+                entries.choice(Literals.STAGE__SOURCE, "source", "Bought, or printed in the shop.", STAGE, StageSource.VALUES),
+                entries.quantity(Literals.STAGE__PITCH, "pitch", "Tooth spacing: 5 mm, 0.24 in, 1/4 in CP, module 1, 24 DP"
+                        + (scale.turn() > 0 ? ", 360 per turn." : "."), STAGE, false, typed -> readPitch(typed, scale)),
+                Entries.derived("spacing", "spacing", "The pitch as a spacing, with today's correction.", STAGE,
+                        scale.format(spec.pitch())),
+                index(entries, indices),
+                Entries.derived("indices", "index range", "Follows from the two rows and the least engaged teeth.", TEETH,
+                        indices.isEmpty() ? "none: the rows never meet" : indices.first() + " to " + indices.last()),
+                Entries.derived("engaged", "engaged teeth", "Rider teeth that lie over base teeth now.", TEETH,
+                        String.valueOf(spec.rows().engagedBase(stage.getIndex()).count())),
+                entries.integer(Literals.STAGE__MINIMUM_ENGAGED, "least engaged teeth", "How many teeth must stay engaged.",
+                        TEETH, 1, Properties.MOST_TEETH),
+                entries.integer(Literals.STAGE__START, "start tooth",
+                        "The base tooth, counted from 0, under the rider's first tooth at index 0.", TEETH,
+                        -Properties.MOST_TEETH, Properties.MOST_TEETH),
+                entries.decimal(Literals.STAGE__RELEASE_SECONDS, "release (s)", "Seconds to release and clamp this stage.",
+                        EFFORT, 0, LONGEST_SECONDS),
+                entries.decimal(Literals.STAGE__PER_TOOTH_SECONDS, "per tooth (s)", "Seconds for each tooth counted.", EFFORT, 0,
+                        LONGEST_SECONDS),
+                entries.text(Literals.STAGE__MATERIAL, "material", "What the teeth are made of.", MATERIAL),
+                entries.decimal(Literals.STAGE__EXPANSION_PPM_PER_K, "expansion (ppm/K)",
+                        "Thermal expansion; steel is near 11.5, PLA near 68. 0 leaves temperature out.", MATERIAL, -1000, 1000),
+                entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off, as a length.",
+                        MATERIAL, true, Properties.above(new LinearScale(LengthUnit.MM), "A tooth scatter", -1)),
+                entries.decimal(Literals.STAGE__CORRECTION_PPM, "pitch correction (ppm)",
+                        "How much longer the made pitch is than the drawn one.", MATERIAL, -MOST_PPM, MOST_PPM));
+    }
+
+    private static Property index(Entries entries, IndexRange indices) {
+        return indices.isEmpty()
+                ? Entries.derived("index", "index", "Teeth by which the stage stands off its zero.", STAGE, "none")
+                : entries.integer(Literals.STAGE__INDEX, "index", "Teeth by which the stage stands off its zero.", STAGE,
+                        indices.first(), indices.last());
+    }
+
+    private static void readPitch(String typed, Scale scale) {
+        if (Pitch.parse(typed).units(scale) <= 0) {
+            throw new QuantityException("A pitch of " + typed.strip() + " is not allowed; it must be above 0.");
+        }
+    }
+}
