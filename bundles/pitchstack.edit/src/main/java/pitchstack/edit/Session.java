@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.CommandStack;
+import org.eclipse.emf.common.notify.impl.AdapterImpl;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.SessionListener.Change;
@@ -38,6 +41,19 @@ public final class Session {
         this.positioner = (Positioner) document.getContents().get(0);
         this.axis = positioner.getAxes().get(0);
         history.addCommandStackListener(event -> documentChanged());
+        document.eAdapters().add(new Holder(this));
+    }
+
+    /**
+     * The session that an element's document is open in.
+     *
+     * @param element an element of any document
+     * @return empty for an element that is in no document, or in one that no session holds
+     */
+    public static Optional<Session> of(EObject element) {
+        Resource document = element.eResource();
+        return document == null ? Optional.empty()
+                : Optional.ofNullable((Holder) EcoreUtil.getExistingAdapter(document, Holder.class)).map(Holder::session);
     }
 
     /** The document's resource. */
@@ -121,6 +137,24 @@ public final class Session {
     /** Removes a listener. */
     public void removeListener(SessionListener listener) {
         listeners.remove(listener);
+    }
+
+    /** Lets {@link #of} find the session again from the document. */
+    private static final class Holder extends AdapterImpl {
+        private final Session session;
+
+        Holder(Session session) {
+            this.session = session;
+        }
+
+        Session session() {
+            return session;
+        }
+
+        @Override
+        public boolean isAdapterForType(Object type) {
+            return type == Holder.class;
+        }
     }
 
     private void documentChanged() {
