@@ -52,4 +52,4 @@ goto next
 
 :start
 for %%l in ("%HOME_DIR%plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%l"
-start "" "%JAVAW%" -jar "%LAUNCHER%" -nosplash -name Pitchstack -configuration "%DATA%\configuration" -data "%DATA%\window" %FILES%
+start "" "%JAVAW%" -jar "%LAUNCHER%" -nosplash -name Pitchstack -configuration "%DATA%\configuration" -data "%DATA%\window" -open %FILES%

@@ -15,13 +15,15 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The program with a window. Arguments that do not begin with a hyphen are names of files to open once the window
- * stands; relative names count from the working directory.
+ * The program with a window. All arguments after {@value #OPEN} are names of files to open once the window stands;
+ * relative names count from the working directory.
  */
 public final class PitchstackApplication implements IApplication {
 
     /** What the windowing system and the title bar call the program. */
     static final String NAME = "Pitchstack";
+    /** Files follow it; what comes before belongs to the platform. */
+    static final String OPEN = "-open";
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
@@ -70,7 +72,8 @@ public final class PitchstackApplication implements IApplication {
     private static List<Path> files(IApplicationContext context) {
         String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
         return Arrays.stream(arguments)
-                .filter(argument -> !argument.startsWith("-"))
+                .dropWhile(argument -> !OPEN.equals(argument))
+                .skip(1)
                 .map(argument -> Path.of(argument).toAbsolutePath().normalize())
                 .toList();
     }
