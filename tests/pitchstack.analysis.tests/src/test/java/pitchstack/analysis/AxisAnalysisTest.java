@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import pitchstack.core.check.Place;
+import pitchstack.core.stack.Setting;
+import pitchstack.model.Axis;
+import pitchstack.model.AxisKind;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Positioner;
+
+class AxisAnalysisTest {
+    private final Positioner positioner = Samples.positioner(AxisKind.LINEAR, "5 mm", "4.9 mm");
+    private final Axis axis = positioner.getAxes().get(0);
+
+    @Test
+    void keepsItsPlannerWhileOnlyIndicesChange() {
+        AxisAnalysis before = AxisAnalysis.of(positioner, axis);
+        axis.getStages().get(0).setIndex(7);
+        AxisAnalysis moved = AxisAnalysis.of(positioner, axis, before);
+        assertEquals(Setting.of(7, 0), moved.current());
+        assertSame(before.planner().orElseThrow(), moved.planner().orElseThrow());
+        axis.getStages().get(0).setPitch("5.1 mm");
+        assertNotSame(before.planner().orElseThrow(), AxisAnalysis.of(positioner, axis, moved).planner().orElseThrow());
+    }
+
+    @Test
+    void plansNothingWhileATextCannotBeRead() {
+        axis.getStages().get(1).setPitch("4.9 furlongs");
+        AxisAnalysis analysis = AxisAnalysis.of(positioner, axis);
+        assertTrue(analysis.planner().isEmpty());
+        assertEquals("unreadable-pitch", analysis.findings().get(0).id());
+        assertSame(axis.getStages().get(1), Places.element(axis, analysis.findings().get(0).place()));
+    }
+
+    @Test
+    void findsTheElementOfEveryPlace() {
+        var range = PitchstackFactory.eINSTANCE.createWornRange();
+        axis.getStages().get(0).getRiderRow().getWorn().add(range);
+        assertSame(axis, Places.element(axis, Place.AXIS));
+        assertSame(axis.getStages().get(1), Places.element(axis, Place.stage(1)));
+        assertSame(axis.getStages().get(1).getBaseRow(), Places.element(axis, Place.row(1, Place.Part.BASE_ROW)));
+        Place worn = Place.worn(0, Place.Part.RIDER_ROW, 0);
+        assertSame(range, Places.element(axis, worn));
+        assertEquals("stage “Stage 1”, rider row, worn range 1", Places.words(axis, worn));
+        assertSame(axis, Places.element(axis, Place.stage(9)));
+    }
+}

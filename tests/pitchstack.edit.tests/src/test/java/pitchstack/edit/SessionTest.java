@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import pitchstack.core.stack.Setting;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackFactory;
+
+class SessionTest {
+    private final Session session = Documents.session();
+    private final Axis axis = session.axis();
+
+    @Test
+    void newDocumentsPassTheChecks() {
+        assertEquals(List.of(), session.analysis().findings());
+    }
+
+    @Test
+    void knowsWhereTheStagesStandAfterEachEditUndoAndRedo() {
+        session.run(new MoveStage(axis.getStages().get(0), 12));
+        assertEquals(Setting.of(12, 0), session.analysis().current());
+        session.history().undo();
+        assertEquals(Setting.of(0, 0), session.analysis().current());
+        session.history().redo();
+        assertEquals(Setting.of(12, 0), session.shown());
+    }
+
+    @Test
+    void showsAPreviewWithoutChangingTheDocumentAndForgetsItAtTheNextEdit() {
+        List<Change> heard = new ArrayList<>();
+        session.addListener(heard::add);
+        session.preview(Setting.of(3, -3));
+        assertEquals(Setting.of(3, -3), session.shown());
+        assertEquals(0, axis.getStages().get(0).getIndex());
+        assertFalse(session.isDirty());
+        session.run(new ApplySetting(axis, Setting.of(3, -3)));
+        assertEquals(Optional.empty(), session.preview());
+        assertEquals(List.of(Change.PREVIEW, Change.DOCUMENT), heard);
+    }
+
+    @Test
+    void isDirtyUntilSavedAndAfterUndoingWhatWasSaved() {
+        session.run(new MoveStage(axis.getStages().get(0), 1));
+        assertTrue(session.isDirty());
+        session.saved();
+        assertFalse(session.isDirty());
+        session.history().undo();
+        assertTrue(session.isDirty());
+    }
+
+    @Test
+    void isFoundFromEveryElementOfItsDocument() {
+        assertSame(session, Session.of(axis.getStages().get(1).getRiderRow()).orElseThrow());
+        assertEquals(Optional.empty(), Session.of(PitchstackFactory.eINSTANCE.createStage()));
+        assertEquals(Optional.empty(), Session.of(NewStack.positioner()));
+    }
+
+    @Test
+    void namesEachEditInTheHistory() {
+        session.run(new ApplySetting(axis, Setting.of(3, -3)));
+        assertEquals("Set “Axis” to [3, -3]", session.history().getUndoCommand().getLabel());
+    }
+}

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pitchstack.core.stack.Setting;
+import pitchstack.edit.Property.Entry;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.model.Target;
+
+/** Random edits of every kind: the document must be equal at each state on the way back and on the way forward. */
+class UndoTest {
+    private static final int EDITS = 120;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void undoAndRedoPassThroughTheSameDocuments(long seed) {
+        Random random = new Random(seed);
+        Session session = Documents.session();
+        List<EObject> states = new ArrayList<>(List.of(EcoreUtil.copy(session.positioner())));
+        while (states.size() <= EDITS) {
+            session.run(randomEdit(session, random));
+            states.add(EcoreUtil.copy(session.positioner()));
+        }
+        for (int i = EDITS - 1; i >= 0; i--) {
+            session.history().undo();
+            assertSame(states.get(i), session, seed, "undo to " + i);
+        }
+        for (int i = 1; i <= EDITS; i++) {
+            session.history().redo();
+            assertSame(states.get(i), session, seed, "redo to " + i);
+        }
+    }
+
+    private static void assertSame(EObject expected, Session session, long seed, String when) {
+        assertTrue(EcoreUtil.equals(expected, session.positioner()), "seed " + seed + ", " + when);
+    }
+
+    private static Edit randomEdit(Session session, Random random) {
+        Axis axis = session.axis();
+        List<EObject> removable = new ArrayList<>();
+        session.positioner().eAllContents().forEachRemaining(e -> {
+            if (RemoveElement.canRemove(e)) {
+                removable.add(e);
+            }
+        });
+        int stages = axis.getStages().size();
+        return switch (stages == 0 ? 3 : random.nextInt(7)) {
+            case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
+            case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
+            case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
+            case 3 -> AddElement.stage(axis, random.nextInt(stages + 1), NewStack.stage(axis));
+            case 4 -> AddElement.wornRange(randomRow(axis, random), NewStack.wornRange(random.nextInt(20)));
+            case 5 -> AddElement.target(axis, target(random));
+            default -> typed(session, random);
+        };
+    }
+
+    private static Row randomRow(Axis axis, Random random) {
+        Stage stage = axis.getStages().get(random.nextInt(axis.getStages().size()));
+        return random.nextBoolean() ? stage.getBaseRow() : stage.getRiderRow();
+    }
+
+    private static Target target(Random random) {
+        Target target = PitchstackFactory.eINSTANCE.createTarget();
+        target.setName("T" + random.nextInt(100));
+        target.setPosition(random.nextInt(500) + " mm");
+        return target;
+    }
+
+    /** Types another value into a random property of the first stage, whichever of two texts it takes. */
+    private static Edit typed(Session session, Random random) {
+        List<Property> open = Properties.of(session, session.axis().getStages().get(0)).stream()
+                .filter(p -> !p.isDerived()).toList();
+        while (true) {
+            Property property = open.get(random.nextInt(open.size()));
+            String text = property.choices().isEmpty() ? random.nextInt(1, 9) + (random.nextBoolean() ? " mm" : "")
+                    : property.choices().get(random.nextInt(property.choices().size()));
+            if (property.enter(text) instanceof Entry.Accepted accepted) {
+                return accepted.edit();
+            }
+        }
+    }
+}
