@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.List;
+
+/**
+ * Finds the settings of least effort within some windows. Each outer stage is walked from where it stands outwards,
+ * so that its cost only grows, and the walk ends when the cost alone can no longer win; the combinations of the
+ * other stages that fall into the window are neighbours in the sorted list. One object serves one search.
+ */
+final class EffortSearch {
+    private final SearchSpace space;
+    private final int[] from;
+    private final int[] indices;
+    private final Ranking ranking;
+    private Window window;
+
+    private EffortSearch(SearchSpace space, int[] from, int places) {
+        this.space = space;
+        this.from = from;
+        this.indices = new int[from.length];
+        this.ranking = new Ranking(places);
+    }
+
+    /**
+     * Searches.
+     *
+     * @param space where
+     * @param windows windows that share no place
+     * @param from the starting setting
+     * @param places how many settings are wanted, at least 1
+     * @return the best, best first
+     */
+    static List<Candidate> best(SearchSpace space, List<Window> windows, int[] from, int places) {
+        EffortSearch search = new EffortSearch(space, from, places);
+        if (!space.isEmpty()) {
+            for (Window window : windows) {
+                search.window = window;
+                search.walk(0, space.datum, 0, 0);
+            }
+        }
+        return search.ranking.inOrder();
+    }
+
+    private void walk(int level, long base, long effort, int worn) {
+        if (level == space.outer.length) {
+            scan(base, effort, worn);
+            return;
+        }
+        int first = space.first(level, base, low(effort));
+        int last = space.last(level, base, high(effort));
+        StageTable table = space.outer[level];
+        int start = from[table.stage];
+        int up = Math.max(first, Math.min(last, start));
+        int down = up - 1;
+        while (up <= last || down >= first) {
+            boolean goUp = down < first || (up <= last && (long) up - start <= (long) start - down);
+            int n = goUp ? up++ : down--;
+            long cost = effort + table.effort(start, n);
+            if (cost > ranking.effortLimit()) {
+                return;
+            }
+            indices[table.stage] = n;
+            if (space.allows(level, indices)) {
+                walk(level + 1, base + n * table.pitch, cost, worn + table.worn(n));
+            }
+        }
+    }
+
+    private void scan(long base, long effort, int worn) {
+        Combinations list = space.list;
+        long high = high(effort) - base;
+        int size = list.size();
+        for (int k = list.firstAtLeast(low(effort) - base); k < size && list.offset[k] <= high; k++) {
+            long cost = effort + list.effort(k, from);
+            long place = base + list.offset[k];
+            if (cost <= ranking.effortLimit() && Math.abs(place - window.center()) <= ranking.distanceLimit(cost)) {
+                list.copyIndices(k, indices);
+                if (space.keepsLimits(space.outer.length, indices)) {
+                    ranking.offer(new Candidate(place, place - window.center(), cost, worn + list.worn[k],
+                            indices.clone()));
+                }
+            }
+        }
+    }
+
+    /** The lowest place at which a setting of at least this effort can still win. */
+    private long low(long effort) {
+        return Math.max(window.low(), Saturated.subtract(window.center(), ranking.distanceLimit(effort)));
+    }
+
+    /** The highest such place. */
+    private long high(long effort) {
+        return Math.min(window.high(), Saturated.add(window.center(), ranking.distanceLimit(effort)));
+    }
+}

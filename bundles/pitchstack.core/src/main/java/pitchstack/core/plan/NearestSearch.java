@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds the setting nearest to a target on one side, of least effort among those at that position. The search
+ * narrows: once a setting is known, only places at least as near are looked at. One object serves one search.
+ */
+final class NearestSearch {
+    private final SearchSpace space;
+    private final boolean below;
+    private final int[] from;
+    private final int[] indices;
+    private Candidate best;
+    private Window window;
+    /** The places that can still win. */
+    private long low;
+    private long high;
+
+    private NearestSearch(SearchSpace space, boolean below, int[] from) {
+        this.space = space;
+        this.below = below;
+        this.from = from;
+        this.indices = new int[from.length];
+    }
+
+    /**
+     * Searches.
+     *
+     * @param space where
+     * @param windows windows that lie on one side of their centers
+     * @param below on which side
+     * @param from the starting setting
+     * @return the nearest setting, if there is any
+     */
+    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, int[] from) {
+        NearestSearch search = new NearestSearch(space, below, from);
+        if (!space.isEmpty()) {
+            for (Window window : windows) {
+                search.enter(window);
+            }
+        }
+        return Optional.ofNullable(search.best);
+    }
+
+    private void enter(Window next) {
+        window = next;
+        low = next.low();
+        high = next.high();
+        narrow();
+        if (low <= high) {
+            walk(0, space.datum, 0, 0);
+        }
+    }
+
+    private void narrow() {
+        if (best != null && below) {
+            low = Math.max(low, window.center() - best.distance());
+        } else if (best != null) {
+            high = Math.min(high, window.center() + best.distance());
+        }
+    }
+
+    private void walk(int level, long base, long effort, int worn) {
+        if (level == space.outer.length) {
+            scan(base, effort, worn);
+            return;
+        }
+        StageTable table = space.outer[level];
+        int up = space.middle(level, base, below ? high : low);
+        int down = up - 1;
+        up = Math.max(up, space.first(level, base, low));
+        down = Math.min(down, space.last(level, base, high));
+        while (up <= space.last(level, base, high) || down >= space.first(level, base, low)) {
+            if (up <= space.last(level, base, high)) {
+                step(level, up++, base, effort, worn);
+            }
+            if (down >= space.first(level, base, low)) {
+                step(level, down--, base, effort, worn);
+            }
+        }
+    }
+
+    private void step(int level, int n, long base, long effort, int worn) {
+        StageTable table = space.outer[level];
+        indices[table.stage] = n;
+        if (space.allows(level, indices)) {
+            walk(level + 1, base + n * table.pitch, effort + table.effort(from[table.stage], n),
+                    worn + table.worn(n));
+        }
+    }
+
+    private void scan(long base, long effort, int worn) {
+        Combinations list = space.list;
+        if (below) {
+            for (int k = list.lastAtMost(high - base); k >= 0 && list.offset[k] >= low - base; k--) {
+                consider(k, base, effort, worn);
+            }
+        } else {
+            for (int k = list.firstAtLeast(low - base); k < list.size() && list.offset[k] <= high - base; k++) {
+                consider(k, base, effort, worn);
+            }
+        }
+    }
+
+    private void consider(int entry, long base, long effort, int worn) {
+        Combinations list = space.list;
+        long place = base + list.offset[entry];
+        long cost = effort + list.effort(entry, from);
+        long error = place - window.center();
+        if (best != null && Math.abs(error) == best.distance() && cost > best.effort()) {
+            return;
+        }
+        list.copyIndices(entry, indices);
+        if (space.keepsLimits(space.outer.length, indices)) {
+            Candidate found = new Candidate(place, error, cost, worn + list.worn[entry], indices.clone());
+            if (best == null || Candidate.BY_NEARNESS.compare(found, best) < 0) {
+                best = found;
+                narrow();
+            }
+        }
+    }
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.Wear;
+
+/**
+ * Finds moves on one axis. Prepared once, then asked any number of times; never changed, so that several threads may
+ * ask it at once.
+ *
+ * <p>On a rotary axis, where positions come round again: errors go the short way round; "nearest below" is the first
+ * position met turning down from the target, however far; the stops leave free the arc from {@code low} up to
+ * {@code high}, over 0 where {@code high} is the smaller, and a stop that is missing stands at 0 or just below one
+ * turn.
+ */
+public final class Planner {
+    private final AxisSpec axis;
+    private final Preparation prepared;
+
+    private Planner(AxisSpec axis, Preparation prepared) {
+        this.axis = axis;
+        this.prepared = prepared;
+    }
+
+    /**
+     * Prepares an axis: a few microseconds for small stages, up to about a second for the largest.
+     *
+     * @param axis an axis of 1 to {@value Soundness#MOST_STAGES} stages
+     * @throws IllegalArgumentException with one sentence if its numbers cannot be planned with: see {@link Soundness}
+     */
+    public static Planner of(AxisSpec axis) {
+        return of(axis, CombinationLister.MOST_ENTRIES);
+    }
+
+    /** As {@link #of(AxisSpec)}, listing fewer combinations, which changes the time and never the answer. */
+    static Planner of(AxisSpec axis, int mostEntries) {
+        Optional<String> problem = Soundness.problem(axis);
+        if (problem.isPresent()) {
+            throw new IllegalArgumentException(problem.get());
+        }
+        return new Planner(axis, new Preparation(axis, mostEntries));
+    }
+
+    /** The axis planned on. */
+    public AxisSpec axis() {
+        return axis;
+    }
+
+    /**
+     * Finds the move of least effort to a target, or the nearest positions and the reason.
+     *
+     * @param request what to find; its starting setting needs one index a stage
+     * @throws IllegalArgumentException if the starting setting has another number of indices
+     */
+    public Answer plan(PlanRequest request) {
+        if (request.from().size() != axis.stages().size()) {
+            throw new IllegalArgumentException("The starting setting has " + request.from().size()
+                    + " indices, but the axis has " + axis.stages().size() + " stages.");
+        }
+        int[] from = request.from().toArray();
+        long target = axis.scale().wrap(request.target());
+        List<Window> windows = prepared.travel.within(target, request.tolerance());
+        int places = (int) Math.min(Integer.MAX_VALUE, request.alternatives() + 1L);
+        Wear readily = request.worn() == WornPolicy.ALLOW ? Wear.WORN : Wear.CLEAN;
+        Wear atMost = request.worn() == WornPolicy.NEVER ? Wear.CLEAN : Wear.WORN;
+        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, from, places);
+        if (found.isEmpty() && prepared.space(atMost) != prepared.space(readily)) {
+            found = EffortSearch.best(prepared.space(atMost), windows, from, places);
+        }
+        return found.isEmpty() ? nearest(target, windows, from, atMost) : reached(target, found);
+    }
+
+    private Answer reached(long target, List<Candidate> found) {
+        List<PlannedSetting> settings = new ArrayList<>(found.size());
+        for (Candidate candidate : found) {
+            settings.add(planned(candidate, target));
+        }
+        return new Answer.Reached(settings.get(0), settings.subList(1, settings.size()));
+    }
+
+    private Answer nearest(long target, List<Window> windows, int[] from, Wear worst) {
+        SearchSpace usable = prepared.space(worst);
+        Optional<Candidate> below = beside(usable, target, true, from);
+        Optional<Candidate> above = beside(usable, target, false, from);
+        return new Answer.Nearest(below.map(c -> planned(c, target)), above.map(c -> planned(c, target)),
+                reason(usable, target, windows, from, below.isPresent(), above.isPresent()));
+    }
+
+    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, int[] from) {
+        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, from);
+    }
+
+    private Reason reason(SearchSpace usable, long target, List<Window> windows, int[] from, boolean below,
+            boolean above) {
+        SearchSpace all = prepared.space(Wear.BARRED);
+        if (all != usable && !EffortSearch.best(all, windows, from, 1).isEmpty()) {
+            return Reason.UNUSABLE_TEETH;
+        }
+        boolean onBothSides = (below || all != usable && beside(all, target, true, from).isPresent())
+                && (above || all != usable && beside(all, target, false, from).isPresent());
+        boolean withinTravel = onBothSides && (axis.scale().turn() == 0 || prepared.travel.arcsReach(target));
+        return withinTravel ? Reason.BETWEEN_STEPS : Reason.BEYOND_TRAVEL;
+    }
+
+    private PlannedSetting planned(Candidate candidate, long target) {
+        long position = axis.scale().wrap(candidate.place());
+        long error = axis.scale().turn() == 0 ? Saturated.subtract(position, target)
+                : axis.scale().difference(position, target);
+        List<Integer> worn = new ArrayList<>();
+        for (StageTable table : prepared.tables) {
+            if (table.worn(candidate.indices()[table.stage]) == 1) {
+                worn.add(table.stage);
+            }
+        }
+        return new PlannedSetting(Setting.of(candidate.indices()), position, error, candidate.effort(), worn);
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import pitchstack.core.stack.Wear;
+
+/**
+ * What a search walks over: some stages one by one, the one of most indices outermost, and a sorted list of the
+ * combinations of all others. Holds only settings over teeth no worse than one kind, and is never changed.
+ */
+final class SearchSpace {
+    /** The stages searched one by one. */
+    final StageTable[] outer;
+    final Combinations list;
+    /** The worst teeth allowed. */
+    final Wear worst;
+    final long datum;
+    /** The limits that first can be checked with the index of each outer stage; the last, with an entry of the list. */
+    final ShiftRule[][] rules;
+    /** The smallest offset of everything after each outer stage. */
+    private final long[] restLow;
+    /** The largest. */
+    private final long[] restHigh;
+
+    /** A space; the list must have an entry for {@link #first} and {@link #last} to be asked. */
+    SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum, ShiftRule[][] rules) {
+        this.outer = outer;
+        this.list = list;
+        this.worst = worst;
+        this.datum = datum;
+        this.rules = rules;
+        this.restLow = new long[outer.length];
+        this.restHigh = new long[outer.length];
+        long low = list.size() == 0 ? 0 : list.lowest();
+        long high = list.size() == 0 ? 0 : list.highest();
+        for (int level = outer.length - 1; level >= 0; level--) {
+            restLow[level] = low;
+            restHigh[level] = high;
+            low += outer[level].lowest();
+            high += outer[level].highest();
+        }
+    }
+
+    boolean isEmpty() {
+        return list.size() == 0;
+    }
+
+    /** The smallest index of an outer stage from which what follows can still come up to a place. */
+    int first(int level, long base, long low) {
+        StageTable table = outer[level];
+        long least = -Math.floorDiv(-(low - base - restHigh[level]), table.pitch);
+        return (int) Math.min(Math.max(least, table.first), table.last + 1L);
+    }
+
+    /** The largest index of an outer stage from which what follows can still come down to a place. */
+    int last(int level, long base, long high) {
+        StageTable table = outer[level];
+        long most = Math.floorDiv(high - base - restLow[level], table.pitch);
+        return (int) Math.max(Math.min(most, table.last), table.first - 1L);
+    }
+
+    /** The index of an outer stage about which the settings nearest to a place lie. */
+    int middle(int level, long base, long place) {
+        long half = restLow[level] + (restHigh[level] - restLow[level]) / 2;
+        StageTable table = outer[level];
+        return (int) Math.max(table.first, Math.min(table.last, Math.floorDiv(place - base - half, table.pitch)));
+    }
+
+    /** Whether an index of an outer stage may be used, as far as can be told from it and the stages before. */
+    boolean allows(int level, int[] indices) {
+        StageTable table = outer[level];
+        return table.wear(indices[table.stage]) <= worst.ordinal() && keepsLimits(level, indices);
+    }
+
+    /** Whether the limits that end at a level are kept; the level after the last outer stage is the list. */
+    boolean keepsLimits(int level, int[] indices) {
+        for (ShiftRule rule : rules[level]) {
+            if (!rule.isKept(indices)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.RowPair;
+import pitchstack.core.stack.StageSpec;
+import pitchstack.core.stack.ToothSpan;
+import pitchstack.core.stack.Wear;
+import pitchstack.core.stack.WornRange;
+
+/** One stage by its indices: their range, what the teeth engaged at each are fit for, and what moving there costs. */
+final class StageTable {
+    private static final byte CLEAN = (byte) Wear.CLEAN.ordinal();
+    private static final byte WORN = (byte) Wear.WORN.ordinal();
+    private static final byte BARRED = (byte) Wear.BARRED.ordinal();
+
+    /** Where the stage stands in the axis, counted from the lowest, 0. */
+    final int stage;
+    final long pitch;
+    /** The smallest index. */
+    final int first;
+    /** The largest index, at least {@link #first}. */
+    final int last;
+    private final byte[] wear;
+    private final long releaseMs;
+    private final long perToothMs;
+
+    /** A sound stage; see {@link Soundness}. */
+    StageTable(int stage, StageSpec spec) {
+        this.stage = stage;
+        this.pitch = spec.pitch();
+        IndexRange range = spec.rows().indices();
+        this.first = range.first();
+        this.last = range.last();
+        this.wear = wear(spec.rows(), range);
+        this.releaseMs = spec.cost().releaseMs();
+        this.perToothMs = spec.cost().perToothMs();
+    }
+
+    int count() {
+        return last - first + 1;
+    }
+
+    /** The ordinal of the {@link Wear} at an index of the range. */
+    int wear(int index) {
+        return wear[index - first];
+    }
+
+    /** 1 at an index over worn teeth, else 0. */
+    int worn(int index) {
+        return wear[index - first] == WORN ? 1 : 0;
+    }
+
+    /** The offset of the smallest index. */
+    long lowest() {
+        return first * pitch;
+    }
+
+    /** The offset of the largest index. */
+    long highest() {
+        return last * pitch;
+    }
+
+    /** The effort of a step, in milliseconds. */
+    long effort(int from, int to) {
+        return from == to ? 0 : releaseMs + perToothMs * Math.abs((long) to - from);
+    }
+
+    /**
+     * The wear by index, in time proportional to indices plus marks: each mark adds one edge at either end of the
+     * indices it covers, and one pass counts how many marks of each kind are open.
+     */
+    private static byte[] wear(RowPair rows, IndexRange range) {
+        int[] worn = new int[range.count() + 1];
+        int[] barred = new int[range.count() + 1];
+        for (WornRange mark : rows.base().worn()) {
+            ToothSpan on = mark.teeth().intersect(rows.base().span());
+            if (!on.isEmpty()) {
+                addEdges(mark.wear() == Wear.WORN ? worn : barred, mark, range,
+                        on.first() - rows.start() - (rows.rider().teeth() - 1), on.last() - rows.start());
+            }
+        }
+        for (WornRange mark : rows.rider().worn()) {
+            ToothSpan on = mark.teeth().intersect(rows.rider().span());
+            if (!on.isEmpty()) {
+                addEdges(mark.wear() == Wear.WORN ? worn : barred, mark, range,
+                        -rows.start() - on.last(), rows.base().teeth() - 1 - rows.start() - on.first());
+            }
+        }
+        return levels(worn, barred);
+    }
+
+    private static void addEdges(int[] edges, WornRange mark, IndexRange range, int from, int to) {
+        int low = Math.max(from, range.first());
+        int high = Math.min(to, range.last());
+        if (mark.wear() != Wear.CLEAN && low <= high) {
+            edges[low - range.first()]++;
+            edges[high - range.first() + 1]--;
+        }
+    }
+
+    private static byte[] levels(int[] worn, int[] barred) {
+        byte[] level = new byte[worn.length - 1];
+        int openWorn = 0;
+        int openBarred = 0;
+        for (int i = 0; i < level.length; i++) {
+            openWorn += worn[i];
+            openBarred += barred[i];
+            level[i] = openBarred > 0 ? BARRED : openWorn > 0 ? WORN : CLEAN;
+        }
+        return level;
+    }
+}
