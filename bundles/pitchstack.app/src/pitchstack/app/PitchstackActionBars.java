@@ -70,8 +70,8 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         menu.add(new GroupMarker(IWorkbenchActionConstants.OPEN_EXT));
         menu.add(recentMenu());
         menu.add(new Separator());
-        menu.add(action(ActionFactory.CLOSE));
-        menu.add(action(ActionFactory.CLOSE_ALL));
+        menu.add(action(ActionFactory.CLOSE, "&Close"));
+        menu.add(action(ActionFactory.CLOSE_ALL, "C&lose All"));
         menu.add(new GroupMarker(IWorkbenchActionConstants.CLOSE_EXT));
         menu.add(new Separator());
         menu.add(action(ActionFactory.SAVE));
@@ -113,10 +113,12 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
         MenuManager menu = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
         menu.add(views);
-        menu.add(action(ActionFactory.RESET_PERSPECTIVE));
+        menu.add(action(ActionFactory.RESET_PERSPECTIVE, "&Reset Layout…"));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         menu.add(new Separator());
-        menu.add(action(ActionFactory.PREFERENCES));
+        if (window.getWorkbench().getPreferenceManager().getRootSubNodes().length > 0) {
+            menu.add(action(ActionFactory.PREFERENCES));
+        }
         return menu;
     }
 
@@ -137,6 +139,13 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         IWorkbenchAction made = factory.create(window);
         register(made);
         return made;
+    }
+
+    /** The same under a name of ours: the platform's own speaks of editors and perspectives. */
+    private IWorkbenchAction action(ActionFactory factory, String text) {
+        IWorkbenchAction action = action(factory);
+        action.setText(text);
+        return action;
     }
 
     private IContributionItem command(String id) {

@@ -11,6 +11,7 @@ import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.service.datalocation.Location;
+import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
@@ -24,11 +25,15 @@ public final class PitchstackApplication implements IApplication {
     static final String NAME = "Pitchstack";
     /** Files follow it; what comes before belongs to the platform. */
     static final String OPEN = "-open";
+    /** The exit code of the start scripts when something that the program needs is missing. */
+    private static final Integer NO_DISPLAY = 3;
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
-        Display.setAppName(NAME);
-        Display display = PlatformUI.createDisplay();
+        Display display = openDisplay();
+        if (display == null) {
+            return NO_DISPLAY;
+        }
         Location settings = Platform.getInstanceLocation();
         try {
             if (!lock(settings)) {
@@ -56,6 +61,17 @@ public final class PitchstackApplication implements IApplication {
                 PlatformUI.getWorkbench().close();
             }
         });
+    }
+
+    /** Gives null, having said why on the error stream, if the windowing system turns the program away. */
+    private static Display openDisplay() {
+        Display.setAppName(NAME);
+        try {
+            return PlatformUI.createDisplay();
+        } catch (SWTError e) {
+            System.err.println("pitchstack: no window can be opened on this display: " + e.getMessage());
+            return null;
+        }
     }
 
     /** Two running programs would overwrite each other's window layout, so the folder that keeps it has one user. */
