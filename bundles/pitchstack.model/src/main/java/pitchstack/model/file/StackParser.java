@@ -3,7 +3,6 @@ package pitchstack.model.file;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.util.Locale;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
@@ -65,8 +64,6 @@ final class StackParser {
         parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
         parser.setProperty(LIMIT + "maxElementDepth", Integer.toString(MAX_DEPTH));
         parser.setProperty(LIMIT + "elementAttributeLimit", Integer.toString(MAX_ATTRIBUTES));
-        // The parser's sentences are in English like all others, whatever the language of the machine.
-        parser.setProperty("http://apache.org/xml/properties/locale", Locale.ENGLISH);
         return parser;
     }
 }
