@@ -21,7 +21,7 @@ record Backup(Path file, Path spare) {
         }
         try {
             secondName();
-            Files.move(spare, backup, StandardCopyOption.ATOMIC_MOVE);
+            SafeWrite.renameOver(spare, backup);
         } finally {
             // Renaming a link over another link to the same file does nothing at all (POSIX), so the spare may be left.
             Files.deleteIfExists(spare);

@@ -4,7 +4,10 @@ package pitchstack.model.file;
 import org.xml.sax.SAXParseException;
 import pitchstack.model.file.StackFileException.Problem;
 
-/** Says in our words why a parser refused a text. */
+/**
+ * Says in our words why a parser refused a text. The parser's own are in the language of the machine, which no switch
+ * changes, and name its switches; they stay in the cause.
+ */
 final class MalformedXml {
     private static final String DOCTYPE_REFUSED = "disallow-doctype-decl";
     /** How the parser's messages about its own limits begin. */
@@ -37,7 +40,8 @@ final class MalformedXml {
             return failure(Problem.NOT_A_STACK_FILE, text, place, "the file breaks off here; the previous version may"
                     + " stand beside it as " + text.file().getFileName() + StackFile.BACKUP_SUFFIX + ".", e);
         }
-        return failure(Problem.NOT_A_STACK_FILE, text, place, "this is not well-formed XML: " + said, e);
+        return failure(Problem.NOT_A_STACK_FILE, text, place, "this is not well-formed XML" + handler.within()
+                + "; look for a missing tag or quotation mark, or a bare & or <, just before this place.", e);
     }
 
     private static StackFileException failure(Problem problem, StackText text, Place place, String sentence,

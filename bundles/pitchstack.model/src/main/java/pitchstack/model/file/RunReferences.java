@@ -13,7 +13,7 @@ import pitchstack.model.file.StackFileException.Problem;
 
 /** The measurement runs of a file by their id, and what refers to them. They must all stand in the same file. */
 final class RunReferences {
-    private record Reference(EObject from, EReference feature, String id, int offset) { }
+    private record Reference(EObject from, EReference feature, String id, Place end) { }
 
     private final Spot spot;
     private final Map<String, MeasurementRun> runs = new HashMap<>();
@@ -33,7 +33,7 @@ final class RunReferences {
 
     /** Takes up a reference, to be followed when the whole file is known. */
     void refer(EObject from, EReference feature, String id) {
-        references.add(new Reference(from, feature, id, spot.attributeStart(feature.getName())));
+        references.add(new Reference(from, feature, id, spot.place()));
     }
 
     /** Follows all references. */
@@ -41,7 +41,8 @@ final class RunReferences {
         for (Reference reference : references) {
             MeasurementRun run = runs.get(reference.id());
             if (run == null) {
-                throw spot.at(reference.offset(), Problem.WRONG_CONTENT, reference.feature().getName() + " = "
+                String name = reference.feature().getName();
+                throw spot.attribute(name, reference.end(), Problem.WRONG_CONTENT, name + " = "
                         + Words.quote(reference.id()) + " is the id of no measurement run in this file;"
                         + " it must be one of the same file.");
             }

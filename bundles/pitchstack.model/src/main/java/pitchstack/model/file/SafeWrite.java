@@ -4,6 +4,7 @@ package pitchstack.model.file;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -34,7 +35,7 @@ record SafeWrite(Path file) {
             try {
                 fill(fresh, bytes, FileRights.of(target));
                 keepOld(target, beside(folder));
-                Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+                renameOver(fresh, target);
             } finally {
                 Files.deleteIfExists(fresh);
             }
@@ -44,6 +45,12 @@ record SafeWrite(Path file) {
         } catch (IOException e) {
             throw explain(e, folder, bytes.length);
         }
+    }
+
+    /** Renames in one step, over what bears the name already. */
+    static void renameOver(Path from, Path to) throws IOException {
+        // In one step the second option is implied on real disks; some other file systems want it said.
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /** What the name stands for: the end of a chain of symbolic links, which need not exist yet. */
@@ -121,8 +128,10 @@ record SafeWrite(Path file) {
 
     private StackFileException explain(IOException e, Path folder, int needed) {
         try {
-            long free = Files.getFileStore(folder).getUsableSpace();
-            if (free < needed) {
+            FileStore disk = Files.getFileStore(folder);
+            long free = disk.getUsableSpace();
+            // Folders that only mirror the system have no room at all, and are not full.
+            if (free < needed && disk.getTotalSpace() > 0) {
                 return unwritable("the disk is full: " + needed + " bytes are needed and " + free + " are free;"
                         + " make room, or save to another disk.", e);
             }

@@ -30,39 +30,42 @@ final class Spot {
         }
     }
 
-    /** A failure where the parser stands. */
+    /** Where the parser stands: just behind the tag or text that it has read. */
+    Place place() {
+        return new Place(locator.getLineNumber(), locator.getColumnNumber());
+    }
+
+    /** A failure at the end of what the parser has just read. */
     SAXException here(Problem problem, String sentence) {
-        return at(end(), problem, sentence);
+        int end = text.offset(place());
+        int next = tagStart(place());
+        // Behind text the parser may have looked into the tag that follows.
+        boolean within = text.text().indexOf('>', next) >= end;
+        return at(within ? next : end, problem, sentence);
     }
 
     /** A failure at the start of the tag that the parser has just read. */
     SAXException tag(Problem problem, String sentence) {
-        return at(tagStart(), problem, sentence);
+        return at(tagStart(place()), problem, sentence);
     }
 
     /** A failure at an attribute of the tag that the parser has just read. */
     SAXException attribute(String name, Problem problem, String sentence) {
-        return at(attributeStart(name), problem, sentence);
+        return attribute(name, place(), problem, sentence);
     }
 
-    /** The offset of an attribute of the tag that the parser has just read. */
-    int attributeStart(String name) {
-        int start = tagStart();
-        return new TagScanner(text.text(), start).attribute(name).orElse(start);
+    /** A failure at an attribute of a tag that ends at a place. */
+    SAXException attribute(String name, Place end, Problem problem, String sentence) {
+        int start = tagStart(end);
+        return at(new TagScanner(text.text(), start).attribute(name).orElse(start), problem, sentence);
     }
 
-    /** A failure at an offset that was noted before. */
-    SAXException at(int offset, Problem problem, String sentence) {
+    private SAXException at(int offset, Problem problem, String sentence) {
         return new SAXException(new StackFileException(problem, text.file(), text.at(offset), sentence, null));
     }
 
-    private int end() {
-        return text.offset(new Place(locator.getLineNumber(), locator.getColumnNumber()));
-    }
-
     /** No "<" stands within a tag but at its start: in a value it has to be written as an entity. */
-    private int tagStart() {
-        int end = end();
-        return Math.max(0, text.text().lastIndexOf('<', end - 1));
+    private int tagStart(Place end) {
+        return Math.max(0, text.text().lastIndexOf('<', text.offset(end) - 1));
     }
 }

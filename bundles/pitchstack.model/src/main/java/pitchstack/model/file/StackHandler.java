@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.xml.sax.Attributes;
+import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 import pitchstack.model.Positioner;
@@ -20,14 +21,12 @@ import pitchstack.model.file.StackFileException.Problem;
  * not know is refused at its place, and nothing in a file can name another file, a type or a schema.
  */
 final class StackHandler extends DefaultHandler {
-    private static final String XMI = "http://www.omg.org/XMI";
-    private static final String XMI_VERSION = "2.0";
-
     /** An element that is being read: a part of the model, or one value of an attribute that takes several. */
     private record Open(EObject part, EAttribute values, StringBuilder text) { }
 
     private final Spot spot;
     private final RunReferences references;
+    private final AttributeReader attributes;
     private final Deque<Open> open = new ArrayDeque<>();
     private Positioner positioner;
     private int elements;
@@ -35,11 +34,17 @@ final class StackHandler extends DefaultHandler {
     StackHandler(Spot spot) {
         this.spot = spot;
         this.references = new RunReferences(spot);
+        this.attributes = new AttributeReader(spot, references);
     }
 
     /** Whether the root element has ended. */
     boolean finished() {
         return positioner != null && open.isEmpty();
+    }
+
+    /** The part that is being read, in words to follow what is wrong in it; empty outside the root. */
+    String within() {
+        return open.isEmpty() ? "" : " in " + Words.part(open.peek().part());
     }
 
     /** The positioner, once the document has ended. */
@@ -48,12 +53,12 @@ final class StackHandler extends DefaultHandler {
     }
 
     @Override
-    public void setDocumentLocator(org.xml.sax.Locator locator) {
+    public void setDocumentLocator(Locator locator) {
         spot.follow(locator);
     }
 
     @Override
-    public void startElement(String uri, String name, String tag, Attributes attributes) throws SAXException {
+    public void startElement(String uri, String name, String tag, Attributes given) throws SAXException {
         if (++elements > StackFile.MAX_ELEMENTS) {
             throw spot.tag(Problem.TOO_LARGE, "a stack file may hold " + StackFile.MAX_ELEMENTS
                     + " elements, and this is one more.");
@@ -63,7 +68,7 @@ final class StackHandler extends DefaultHandler {
             spot.requireVersion1();
             positioner = (Positioner) EcoreUtil.create(PitchstackPackage.Literals.POSITIONER);
             open.push(new Open(positioner, null, new StringBuilder()));
-            readAttributes(positioner, attributes);
+            attributes.read(positioner, given);
             return;
         }
         Open parent = open.peek();
@@ -71,13 +76,13 @@ final class StackHandler extends DefaultHandler {
         if (feature == null) {
             throw spot.tag(Problem.WRONG_CONTENT, Allowed.elements(parent.part(), parent.values(), tag));
         }
-        start(parent.part(), feature, attributes);
+        start(parent.part(), feature, given);
     }
 
-    private void start(EObject owner, EStructuralFeature feature, Attributes attributes) throws SAXException {
+    private void start(EObject owner, EStructuralFeature feature, Attributes given) throws SAXException {
         if (feature instanceof EAttribute values) {
-            if (attributes.getLength() > 0) {
-                throw spot.attribute(attributes.getQName(0), Problem.WRONG_CONTENT, "the element " + feature.getName()
+            if (given.getLength() > 0) {
+                throw spot.attribute(given.getQName(0), Problem.WRONG_CONTENT, "the element " + feature.getName()
                         + " takes no attribute, only a value as its text.");
             }
             open.push(new Open(owner, values, new StringBuilder()));
@@ -93,43 +98,12 @@ final class StackHandler extends DefaultHandler {
             owner.eSet(feature, part);
         }
         open.push(new Open(part, null, new StringBuilder()));
-        readAttributes(part, attributes);
+        attributes.read(part, given);
     }
 
     private static EStructuralFeature child(EObject part, String name) {
         EStructuralFeature feature = part.eClass().getEStructuralFeature(name);
         return feature != null && Allowed.isElement(feature) ? feature : null;
-    }
-
-    private void readAttributes(EObject part, Attributes attributes) throws SAXException {
-        for (int i = 0; i < attributes.getLength(); i++) {
-            readAttribute(part, attributes.getURI(i), attributes.getLocalName(i), attributes.getQName(i),
-                    attributes.getValue(i));
-        }
-        references.note(part);
-    }
-
-    private void readAttribute(EObject part, String uri, String name, String tag, String value) throws SAXException {
-        if (part == positioner && uri.equals(XMI) && name.equals("version") && value.equals(XMI_VERSION)) {
-            return;
-        }
-        EStructuralFeature feature = uri.isEmpty() ? part.eClass().getEStructuralFeature(name) : null;
-        if (feature == null || Allowed.isElement(feature)) {
-            throw spot.attribute(tag, Problem.WRONG_CONTENT, Allowed.attributes(part, tag));
-        }
-        if (feature instanceof EAttribute attribute) {
-            part.eSet(attribute, value(attribute, tag, value));
-        } else {
-            references.refer(part, (EReference) feature, value);
-        }
-    }
-
-    private Object value(EAttribute attribute, String tag, String text) throws SAXException {
-        try {
-            return Values.read(attribute, text);
-        } catch (BadValueException e) {
-            throw spot.attribute(tag, Problem.WRONG_CONTENT, tag + " = " + Words.quote(text) + " " + e.getMessage());
-        }
     }
 
     @Override

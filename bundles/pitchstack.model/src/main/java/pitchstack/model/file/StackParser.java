@@ -3,7 +3,7 @@ package pitchstack.model.file;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.util.Locale;
+import java.util.List;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
@@ -22,6 +22,7 @@ final class StackParser {
     static final int MAX_ATTRIBUTES = 64;
     private static final String APACHE = "http://apache.org/xml/features/";
     private static final String SAX = "http://xml.org/sax/features/";
+    private static final String NO_LIMIT = "0";
     private static final String LIMIT = "http://www.oracle.com/xml/jaxp/properties/";
 
     private StackParser() {
@@ -65,8 +66,11 @@ final class StackParser {
         parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
         parser.setProperty(LIMIT + "maxElementDepth", Integer.toString(MAX_DEPTH));
         parser.setProperty(LIMIT + "elementAttributeLimit", Integer.toString(MAX_ATTRIBUTES));
-        // The parser's sentences are in English like all others, whatever the language of the machine.
-        parser.setProperty("http://apache.org/xml/properties/locale", Locale.ENGLISH);
+        // Without a DTD there are no entities but the five of XML, and the size of the file bounds how often they stand
+        // there. Newer platforms count them all the same, and would refuse a long text with many quotation marks.
+        for (String count : List.of("maxGeneralEntitySizeLimit", "totalEntitySizeLimit", "entityExpansionLimit")) {
+            parser.setProperty(LIMIT + count, NO_LIMIT);
+        }
         return parser;
     }
 }

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import pitchstack.model.PitchstackPackage;
 import pitchstack.model.Positioner;
 import pitchstack.model.file.StackFileException.Problem;
 
@@ -64,6 +65,13 @@ final class StackWriter {
         }
     }
 
+    /** Starts a line behind the namespaces, where the serializer does not look at its line width. */
+    private static String wrapRoot(String text) {
+        String namespace = "xmlns:ps=\"" + PitchstackPackage.eNS_URI + "\" ";
+        int end = text.indexOf(namespace) + namespace.length();
+        return end < namespace.length() ? text : text.substring(0, end - 1) + "\n    " + text.substring(end);
+    }
+
     private static byte[] serialize(Positioner positioner) {
         Resource resource = new XMIResourceImpl(URI.createURI(StackFile.EXTENSION));
         resource.getContents().add(positioner);
@@ -74,6 +82,6 @@ final class StackWriter {
             // The stream is in memory, and all that the serializer could refuse has been looked for before.
             throw new IllegalStateException(e);
         }
-        return out.toByteArray();
+        return wrapRoot(out.toString(StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
     }
 }
