@@ -24,7 +24,8 @@ public record RotaryScale(long turn) implements Scale {
     private static final int SECOND_DECIMALS = 3;
     private static final String NUMBER = "(\\d+\\.?\\d*|\\.\\d+|\\d+\\s+\\d+/\\d+|\\d+/\\d+)\\s*";
     private static final Pattern QUANTITY = Pattern.compile("\\s*([+-]?)\\s*"
-            + "(?:" + NUMBER + "(?:°|deg|degrees?|d)?(?=$|\\s|\\d))?\\s*"
+            // A number without a sign is in degrees only where nothing follows: 30" must not be 3 degrees and 0".
+            + "(?:" + NUMBER + "(?:°|deg|degrees?|d|$))?\\s*"
             + "(?:" + NUMBER + "(?:'|′|arcmin|min))?\\s*"
             + "(?:" + NUMBER + "(?:\"|″|''|arcsec|sec))?\\s*");
 
