@@ -2,10 +2,8 @@
 package pitchstack.core.plan;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
@@ -13,6 +11,8 @@ import pitchstack.core.units.Scale;
 
 /** An answer in sentences for the person at the machine. */
 public final class Wording {
+    private static final long MILLISECONDS_IN_MINUTE = 60_000;
+
     private final AxisSpec axis;
     private final Scale scale;
 
@@ -29,30 +29,50 @@ public final class Wording {
      * @param to the setting to reach
      */
     public List<String> steps(Setting from, Setting to) {
-        List<String> sentences = new ArrayList<>();
-        for (Step step : Step.between(from, to)) {
-            sentences.add(step(step));
-        }
-        return sentences;
+        return Step.between(from, to).stream().map(this::step).toList();
     }
 
     /** One step: which stage, how many teeth, which way, the count before and after. */
     public String step(Step step) {
-        int teeth = Math.abs(step.teeth());
-        return axis.stages().get(step.stage()).name() + ": " + teeth + (teeth == 1 ? " tooth " : " teeth ")
-                + (step.teeth() > 0 ? "forward" : "back") + ", from " + step.from() + " to " + step.to() + ".";
+        long teeth = Math.abs((long) step.to() - step.from());
+        return name(step.stage()) + ": " + teeth + (teeth == 1 ? " tooth " : " teeth ")
+                + (step.to() > step.from() ? "forward" : "back") + ", from " + step.from() + " to " + step.to() + ".";
     }
 
-    /** Where a planned setting puts the carriage, and how far off the target: {@code 37.630 in, 0.005 in above}. */
+    /** Where a setting has its stages: {@code Rack 12, Adapter -3, Carriage 3}. */
+    public String setting(Setting setting) {
+        StringBuilder text = new StringBuilder();
+        for (int j = 0; j < setting.size(); j++) {
+            text.append(j == 0 ? "" : ", ").append(name(j)).append(' ').append(setting.index(j));
+        }
+        return text.toString();
+    }
+
+    /** The name of a stage, or its number counted from 1 where it has none. */
+    private String name(int stage) {
+        String name = axis.stages().get(stage).name();
+        return name.isBlank() ? "Stage " + (stage + 1) : name;
+    }
+
+    /** Where a planned setting puts the carriage, and how far off: {@code 37.630 in, 0.005 in above the target}. */
     public String position(PlannedSetting planned) {
         String error = planned.error() == 0 ? "exactly on the target"
-                : scale.formatSize(planned.error()) + (planned.error() > 0 ? " above" : " below") + " the target";
+                : size(scale, planned.error()) + (planned.error() > 0 ? " above" : " below") + " the target";
         return scale.format(planned.position()) + ", " + error;
     }
 
-    /** The effort: {@code 14 s}. */
+    /** The size of a difference; one that would be rounded away is not called nothing. */
+    static String size(Scale scale, long difference) {
+        String size = scale.formatSize(difference);
+        return difference != 0 && size.equals(scale.formatSize(0)) ? "less than " + scale.smallestSize() : size;
+    }
+
+    /** The effort: {@code 14 s}, {@code 2 min 40 s}. */
     public String effort(PlannedSetting planned) {
-        return seconds(planned.effortMs()) + " s";
+        long minutes = planned.effortMs() / MILLISECONDS_IN_MINUTE;
+        long rest = planned.effortMs() % MILLISECONDS_IN_MINUTE;
+        String seconds = minutes > 0 && rest == 0 ? "" : seconds(rest) + " s";
+        return minutes == 0 ? seconds : (minutes + " min " + seconds).strip();
     }
 
     /** Seconds as a decimal without needless zeros. */
@@ -62,43 +82,23 @@ public final class Wording {
 
     /** A warning that names the worn stages; empty where all engaged teeth are clean. */
     public Optional<String> worn(PlannedSetting planned) {
-        if (planned.wornStages().isEmpty()) {
+        List<String> names = planned.wornStages().stream().map(j -> "“" + name(j) + "”").toList();
+        if (names.isEmpty()) {
             return Optional.empty();
         }
-        String names = planned.wornStages().stream().map(j -> "“" + axis.stages().get(j).name() + "”")
-                .collect(Collectors.joining(" and "));
-        return Optional.of("This stands on worn teeth of " + names + "; check the position before you rely on it.");
+        int last = names.size() - 1;
+        String all = last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return Optional.of("This stands on worn teeth of " + all + "; check the position before you rely on it.");
     }
 
     /**
-     * Why a target is out of reach, with the nearest positions.
+     * Why a target is out of reach, with the nearest positions: one sentence.
      *
      * @param target the wanted position
      * @param tolerance the tolerance that was asked
      * @param nearest the answer
      */
     public String reason(long target, long tolerance, Nearest nearest) {
-        String wanted = scale.format(target);
-        return switch (nearest.reason()) {
-            case BEYOND_TRAVEL -> wanted + " is beyond the travel" + nearest.below().map(
-                    b -> ": the highest position is " + scale.format(b.position()) + ".").or(() -> nearest.above().map(
-                            a -> ": the lowest position is " + scale.format(a.position()) + ".")).orElse(".");
-            case BETWEEN_STEPS -> wanted + between(nearest) + "; no setting comes within " + scale.formatSize(tolerance) + ".";
-            case UNUSABLE_TEETH -> wanted + " could be set only over teeth marked as not to be used" + nearestOf(nearest) + ".";
-        };
-    }
-
-    private String between(Nearest nearest) {
-        if (nearest.below().isPresent() && nearest.above().isPresent()) {
-            return " lies between " + scale.format(nearest.below().get().position()) + " and "
-                    + scale.format(nearest.above().get().position());
-        }
-        return " lies between two steps" + nearestOf(nearest);
-    }
-
-    private String nearestOf(Nearest nearest) {
-        return nearest.below().isEmpty() && nearest.above().isEmpty() ? "" : "; the nearest positions are "
-                + List.of(nearest.below(), nearest.above()).stream().flatMap(Optional::stream)
-                        .map(p -> scale.format(p.position())).collect(Collectors.joining(" and "));
+        return new ReasonWording(scale, target, tolerance, nearest).sentence();
     }
 }

@@ -41,6 +41,11 @@ public record LinearScale(LengthUnit unit) implements Scale {
     }
 
     @Override
+    public String smallestSize() {
+        return BigDecimal.ONE.movePointLeft(unit.decimals()) + " " + unit.symbol();
+    }
+
+    @Override
     public String decimal(long count) {
         BigDecimal mm = BigDecimal.valueOf(count, MM_EXPONENT).stripTrailingZeros();
         return mm.scale() < 0 ? mm.setScale(0).toPlainString() : mm.toPlainString();

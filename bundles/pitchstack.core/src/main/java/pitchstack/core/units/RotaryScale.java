@@ -20,9 +20,12 @@ public record RotaryScale(long turn) implements Scale {
     /** Indices of a few thousand teeth times six stages must not overflow: 2⁶³ / 2⁵⁶ turns are 128. */
     private static final int LARGEST_TURN_BITS = 56;
     private static final int DECIMALS = 15;
+    /** A thousandth of an arc second moves a tooth at 1 m from the centre by 5 nm. */
+    private static final int SECOND_DECIMALS = 3;
     private static final String NUMBER = "(\\d+\\.?\\d*|\\.\\d+|\\d+\\s+\\d+/\\d+|\\d+/\\d+)\\s*";
     private static final Pattern QUANTITY = Pattern.compile("\\s*([+-]?)\\s*"
-            + "(?:" + NUMBER + "(?:°|deg|degrees?|d)?(?=$|\\s|\\d))?\\s*"
+            // A number without a sign is in degrees only where nothing follows: 30" must not be 3 degrees and 0".
+            + "(?:" + NUMBER + "(?:°|deg|degrees?|d|$))?\\s*"
             + "(?:" + NUMBER + "(?:'|′|arcmin|min))?\\s*"
             + "(?:" + NUMBER + "(?:\"|″|''|arcsec|sec))?\\s*");
 
@@ -63,15 +66,14 @@ public record RotaryScale(long turn) implements Scale {
             throw new QuantityException("“" + text.strip() + "” is not an angle; write it like 12.5, 12.5°, "
                     + "12°34'56\" or 30 arcsec.");
         }
-        long sum = part(m.group(2), ARC_SECONDS / 360);
-        sum = Math.addExact(sum, part(m.group(3), 60));
-        sum = Math.addExact(sum, part(m.group(4), 1));
-        return m.group(1).equals("-") ? -sum : sum;
+        BigInteger sum = part(m.group(2), ARC_SECONDS / 360).add(part(m.group(3), 60)).add(part(m.group(4), 1));
+        long size = Ratio.toLong(new BigDecimal(sum));
+        return m.group(1).equals("-") ? -size : size;
     }
 
-    private long part(String number, long arcSeconds) {
-        return number == null ? 0
-                : Ratio.parse(number).times(BigInteger.valueOf(turn / ARC_SECONDS).multiply(BigInteger.valueOf(arcSeconds)));
+    private BigInteger part(String number, long arcSeconds) {
+        return number == null ? BigInteger.ZERO : BigInteger.valueOf(
+                Ratio.parse(number).times(BigInteger.valueOf(turn / ARC_SECONDS).multiply(BigInteger.valueOf(arcSeconds))));
     }
 
     @Override
@@ -95,8 +97,13 @@ public record RotaryScale(long turn) implements Scale {
         return (s.signum() > 0 ? "+" : "") + (s.scale() < 0 ? s.setScale(0) : s).toPlainString() + "\"";
     }
 
+    @Override
+    public String smallestSize() {
+        return BigDecimal.ONE.movePointLeft(SECOND_DECIMALS) + "\"";
+    }
+
     private BigDecimal seconds(long count) {
-        return BigDecimal.valueOf(count).divide(BigDecimal.valueOf(turn / ARC_SECONDS), 3, RoundingMode.HALF_EVEN);
+        return BigDecimal.valueOf(count).divide(BigDecimal.valueOf(turn / ARC_SECONDS), SECOND_DECIMALS, RoundingMode.HALF_EVEN);
     }
 
     @Override

@@ -39,6 +39,9 @@ public sealed interface Scale permits LinearScale, RotaryScale {
         return text.startsWith("+") ? text.substring(1) : text;
     }
 
+    /** The smallest size that people read on this scale, with its unit: {@code 0.0001 mm}. */
+    String smallestSize();
+
     /**
      * A count as a plain decimal without a unit, for machines: millimetres on a linear axis (exact), degrees on a
      * rotary one (to 15 decimals).

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.Optional;
+import pitchstack.core.plan.Answer.Nearest;
+import pitchstack.core.units.Scale;
+
+/**
+ * Says why a target is out of reach.
+ *
+ * @param scale the scale of the axis
+ * @param target the wanted position
+ * @param tolerance the tolerance that was asked
+ * @param nearest the answer
+ */
+record ReasonWording(Scale scale, long target, long tolerance, Nearest nearest) {
+    /** One sentence with the numbers. */
+    String sentence() {
+        return scale.format(target) + switch (nearest.reason()) {
+            case BEYOND_TRAVEL -> beyondTravel();
+            case BETWEEN_STEPS -> " lies between " + betweenSteps();
+            case UNUSABLE_TEETH -> " could be set only over teeth that may not be used" + whatCanBeSet();
+        } + ".";
+    }
+
+    private String beyondTravel() {
+        Optional<String> below = text(nearest.below());
+        Optional<String> above = text(nearest.above());
+        if (below.isPresent() == above.isPresent()) {
+            return " is outside the travel" + whatCanBeSet();
+        }
+        return " is beyond the travel; " + below.map(b -> "the highest position that can be set is " + b)
+                .orElseGet(() -> "the lowest position that can be set is " + above.get());
+    }
+
+    private String betweenSteps() {
+        if (nearest.below().isEmpty() || nearest.above().isEmpty()) {
+            return "two steps" + whatCanBeSet();
+        }
+        PlannedSetting below = nearest.below().get();
+        PlannedSetting above = nearest.above().get();
+        long down = Math.abs(below.error());
+        long up = Math.abs(above.error());
+        return scale.format(below.position()) + " and " + scale.format(above.position()) + "; "
+                + (down == up ? "both are " : "the nearer is ") + Wording.size(scale, Math.min(down, up)) + " away"
+                + besideTolerance(Math.min(down, up));
+    }
+
+    /** How the distance of the nearer position compares with the tolerance, when both are rounded to be read. */
+    private String besideTolerance(long distance) {
+        if (tolerance == 0) {
+            return ", and no error is allowed";
+        }
+        String allowed = Wording.size(scale, tolerance);
+        return allowed.equals(Wording.size(scale, distance)) ? ", just over the tolerance"
+                : ", and the tolerance is " + allowed;
+    }
+
+    private String whatCanBeSet() {
+        Optional<String> below = text(nearest.below());
+        Optional<String> above = text(nearest.above());
+        if (below.isPresent() && above.isPresent()) {
+            return "; the nearest positions that can be set are " + below.get() + " and " + above.get();
+        }
+        return below.or(() -> above).map(p -> "; the nearest position that can be set is " + p)
+                .orElse("; nothing at all can be set, since every setting stands over teeth that may not be used");
+    }
+
+    private Optional<String> text(Optional<PlannedSetting> planned) {
+        return planned.map(p -> scale.format(p.position()));
+    }
+}
