@@ -124,6 +124,7 @@ final class PitchstackActionBars extends ActionBarAdvisor {
 
     private MenuManager helpMenu() {
         MenuManager menu = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
+        menu.add(action(ActionFactory.INTRO));
         menu.add(new GroupMarker(IWorkbenchActionConstants.HELP_START));
         menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         menu.add(new Separator());

@@ -28,6 +28,12 @@ final class PitchstackWindowAdvisor extends WorkbenchWindowAdvisor {
         window.setShowProgressIndicator(true);
     }
 
+    /** The welcome page is shown once all files are open, and only if there are none. */
+    @Override
+    public void openIntro() {
+        // see PitchstackWorkbenchAdvisor
+    }
+
     @Override
     public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
         return new PitchstackActionBars(configurer);

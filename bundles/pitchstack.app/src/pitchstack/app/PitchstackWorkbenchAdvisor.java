@@ -4,13 +4,17 @@ package pitchstack.app;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
-/** Names the perspective, keeps the layout between starts and opens the files of the command line. */
+/**
+ * Names the perspective, keeps the layout between starts, and opens the files of the command line, or the welcome page
+ * where no file is open.
+ */
 final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
 
     private final List<Path> files;
@@ -37,6 +41,10 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void postStartup() {
-        FileOpening.open(PlatformUI.getWorkbench().getActiveWorkbenchWindow(), files);
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        FileOpening.open(window, files);
+        if (window.getActivePage().getEditorReferences().length == 0) {
+            PlatformUI.getWorkbench().getIntroManager().showIntro(window, false);
+        }
     }
 }

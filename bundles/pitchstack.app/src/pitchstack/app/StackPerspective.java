@@ -3,6 +3,7 @@ package pitchstack.app;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
@@ -10,9 +11,9 @@ import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The one arrangement of the window: the drawing in the middle, target and outline on its right, findings and properties
- * below. Views are named by id, so the plug-ins that bring them need not be known here; one that is not installed is
- * left out.
+ * The one arrangement of the window: the drawing in the middle, the outline on its left, the target on its right,
+ * properties and findings below. Views are named by id, so the plug-ins that bring them need not be known here; one that
+ * is not installed is left out.
  */
 public final class StackPerspective implements IPerspectiveFactory {
 
@@ -21,26 +22,33 @@ public final class StackPerspective implements IPerspectiveFactory {
 
     private static final String TARGET_VIEW = "pitchstack.ui.views.target";
     private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
-    /** Part of the width, and of the height, that the drawing keeps. */
-    private static final float DRAWING_PART = 0.68f;
+    private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
+    /** At 1280 x 800 this leaves the drawing 650 x 470, the target 400 wide, and the outline 210. */
+    private static final float OUTLINE_PART = 0.17f;
+    private static final float DRAWING_WIDTH_PART = 0.62f;
+    private static final float DRAWING_HEIGHT_PART = 0.68f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
-        addFolder(layout, "right", IPageLayout.RIGHT, TARGET_VIEW, IPageLayout.ID_OUTLINE);
-        addFolder(layout, "bottom", IPageLayout.BOTTOM, IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW);
+        addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
+        addFolder(layout, "right", IPageLayout.RIGHT, DRAWING_WIDTH_PART, TARGET_VIEW)
+                .ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
+        addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART, IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW);
     }
 
-    private static void addFolder(IPageLayout layout, String folderId, int side, String... wanted) {
+    private static Optional<IFolderLayout> addFolder(IPageLayout layout, String folderId, int side, float part,
+            String... wanted) {
         List<String> installed = Arrays.stream(wanted).filter(StackPerspective::isInstalled).toList();
         if (installed.isEmpty()) {
-            return;
+            return Optional.empty();
         }
-        IFolderLayout folder = layout.createFolder(folderId, side, DRAWING_PART, layout.getEditorArea());
+        IFolderLayout folder = layout.createFolder(folderId, side, part, layout.getEditorArea());
         for (String id : installed) {
             folder.addView(id);
             layout.addShowViewShortcut(id);
         }
+        return Optional.of(folder);
     }
 
     private static boolean isInstalled(String viewId) {

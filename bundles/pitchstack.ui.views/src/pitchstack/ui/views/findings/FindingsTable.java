@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.findings;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.ISharedImages;
+import org.eclipse.ui.PlatformUI;
+import pitchstack.core.check.Severity;
+import pitchstack.ui.views.Accessibles;
+
+/** The findings as a table, and the sentence of the chosen one in full below it, where no column cuts it short. */
+final class FindingsTable {
+    private final Composite page;
+    private final Table table;
+    private final Label sentence;
+
+    FindingsTable(Composite parent) {
+        page = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
+        Composite holder = new Composite(page, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(holder);
+        table = new Table(holder, SWT.MULTI | SWT.FULL_SELECTION);
+        table.setHeaderVisible(true);
+        Accessibles.name(table, "Findings");
+        TableColumnLayout columns = new TableColumnLayout();
+        holder.setLayout(columns);
+        column(columns, "Severity", 10, 85);
+        column(columns, "Where", 22, 150);
+        column(columns, "Finding", 56, 260);
+        column(columns, "Value", 12, 80);
+        column(columns, "Limit", 12, 80);
+        sentence = new Label(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).indent(5, 0).hint(60, SWT.DEFAULT).applyTo(sentence);
+        table.addListener(SWT.Selection, e -> showSentence());
+    }
+
+    private void column(TableColumnLayout layout, String title, int weight, int least) {
+        TableColumn column = new TableColumn(table, SWT.NONE);
+        column.setText(title);
+        layout.setColumnData(column, new ColumnWeightData(weight, least));
+    }
+
+    /** The control to show. */
+    Control control() {
+        return page;
+    }
+
+    /** The table, for a context menu and the focus. */
+    Table table() {
+        return table;
+    }
+
+    /** @param listener called with the finding that is double-clicked or entered */
+    void onOpen(Consumer<Found> listener) {
+        table.addListener(SWT.DefaultSelection, e -> chosen().ifPresent(listener));
+    }
+
+    /** Lists findings. */
+    void show(List<Found> all) {
+        int at = table.getSelectionIndex();
+        table.removeAll();
+        for (Found found : all) {
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setText(new String[] {found.severity(), found.where(), found.finding().sentence(), found.finding().value(),
+                    found.finding().limit()});
+            item.setImage(image(found.finding().severity()));
+            item.setData(found);
+        }
+        if (!all.isEmpty()) {
+            table.setSelection(Math.max(0, Math.min(at, all.size() - 1)));
+        }
+        showSentence();
+    }
+
+    /** The finding chosen last, if any is. */
+    Optional<Found> chosen() {
+        return chosenAll().stream().findFirst();
+    }
+
+    /** All chosen findings. */
+    List<Found> chosenAll() {
+        return List.of(table.getSelection()).stream().map(item -> (Found) item.getData()).toList();
+    }
+
+    private void showSentence() {
+        sentence.setText(chosen().map(found -> found.finding().sentence().replace("&", "&&")).orElse(""));
+        page.layout();
+    }
+
+    private static Image image(Severity severity) {
+        return PlatformUI.getWorkbench().getSharedImages().getImage(switch (severity) {
+            case ERROR -> ISharedImages.IMG_OBJS_ERROR_TSK;
+            case WARNING -> ISharedImages.IMG_OBJS_WARN_TSK;
+            case NOTE -> ISharedImages.IMG_OBJS_INFO_TSK;
+        });
+    }
+}

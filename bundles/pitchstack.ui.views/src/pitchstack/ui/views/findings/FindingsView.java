@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.findings;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.part.IContributedContentsView;
+import org.eclipse.ui.part.PageBook;
+import org.eclipse.ui.part.ViewPart;
+import pitchstack.edit.Session;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.Message;
+import pitchstack.ui.views.Reveal;
+
+/** The Findings view. */
+public final class FindingsView extends ViewPart {
+    /** Id of this view. */
+    public static final String ID = "pitchstack.ui.views.findings";
+    private static final String NAME = "Findings";
+
+    private PageBook book;
+    private Message message;
+    private FindingsTable table;
+    private ActiveSession active;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        book = new PageBook(parent, SWT.NONE);
+        message = new Message(book);
+        table = new FindingsTable(book);
+        table.onOpen(this::reveal);
+        addContextMenu();
+        getSite().getService(IHandlerService.class).activateHandler(IWorkbenchCommandConstants.EDIT_COPY, new CopyHandler());
+        active = new ActiveSession(getSite().getPage(), this::refresh, this::changed);
+        refresh();
+    }
+
+    private void addContextMenu() {
+        MenuManager menu = new MenuManager();
+        menu.add(action("Show", () -> table.chosen().ifPresent(this::reveal)));
+        menu.add(action("Copy", this::copy));
+        table.table().setMenu(menu.createContextMenu(table.table()));
+    }
+
+    private static Action action(String text, Runnable what) {
+        return new Action(text) {
+            @Override
+            public void run() {
+                what.run();
+            }
+        };
+    }
+
+    @Override
+    public void dispose() {
+        if (active != null) {
+            active.dispose();
+        }
+        super.dispose();
+    }
+
+    @Override
+    public void setFocus() {
+        if (table.control().isVisible()) {
+            table.table().setFocus();
+        } else {
+            message.control().setFocus();
+        }
+    }
+
+    /** Lets the Properties view stay with the editor while a finding is read here. */
+    @Override
+    public <T> T getAdapter(Class<T> type) {
+        if (type == IContributedContentsView.class) {
+            return type.cast((IContributedContentsView) () -> getSite().getPage().getActiveEditor());
+        }
+        return super.getAdapter(type);
+    }
+
+    private void changed(Change change) {
+        if (change == Change.DOCUMENT) {
+            refresh();
+        }
+    }
+
+    private void refresh() {
+        Session session = active.session().orElse(null);
+        List<Found> all = session == null ? List.of() : Found.in(session);
+        setPartName(all.isEmpty() ? NAME : NAME + " (" + all.size() + ")");
+        setTitleToolTip(all.isEmpty() ? NAME : NAME + ": " + Found.count(all));
+        table.show(all);
+        if (all.isEmpty()) {
+            message.say(session == null ? "Open a stack, and what its checks find is listed here."
+                    : "No findings: every check of this stack is passed. What is wrong, or will disappoint, would be listed here.");
+        }
+        book.showPage(all.isEmpty() ? message.control() : table.control());
+    }
+
+    private void reveal(Found found) {
+        active.session().ifPresent(s -> Reveal.show(getSite().getPage(), s, found.axis(), found.element()));
+    }
+
+    private void copy() {
+        String lines = table.chosenAll().stream().map(Found::line).collect(Collectors.joining(System.lineSeparator()));
+        if (!lines.isEmpty()) {
+            Clipboard clipboard = new Clipboard(book.getDisplay());
+            clipboard.setContents(new Object[] {lines}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        }
+    }
+
+    private final class CopyHandler extends AbstractHandler {
+        @Override
+        public Object execute(ExecutionEvent event) {
+            copy();
+            return null;
+        }
+    }
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.guide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.PaintObjectEvent;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GlyphMetrics;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import pitchstack.ui.views.guide.GuideText.Indent;
+import pitchstack.ui.views.guide.GuideText.Look;
+import pitchstack.ui.views.guide.GuideText.Span;
+
+/** Paints a page of the guide. */
+final class GuideCanvas {
+    private static final int MARGIN = 12;
+    private static final int INDENT = 18;
+
+    private final StyledText text;
+    private final LocalResourceManager resources;
+    private final Map<String, Image> pictures = new HashMap<>();
+
+    GuideCanvas(Composite parent) {
+        text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
+        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+        text.setLineSpacing(2);
+        resources = new LocalResourceManager(JFaceResources.getResources(), text);
+        text.addPaintObjectListener(this::paintPicture);
+        text.addListener(SWT.Dispose, e -> forgetPictures());
+    }
+
+    StyledText widget() {
+        return text;
+    }
+
+    /**
+     * Shows a page.
+     *
+     * @param page the page
+     * @param load makes an image of a picture's file, or {@code null}
+     */
+    void show(GuideText page, Function<String, Image> load) {
+        forgetPictures();
+        text.setText(page.text());
+        List<StyleRange> styles = new ArrayList<>();
+        page.spans().stream().sorted(Comparator.comparingInt(Span::start)).forEach(span -> {
+            if (span.look() == Look.PICTURE) {
+                pictures.computeIfAbsent(span.goal(), load);
+            }
+            styles.add(style(span));
+        });
+        styles.forEach(text::setStyleRange);
+        for (Indent part : page.lines()) {
+            int first = text.getLineAtOffset(part.start());
+            int count = text.getLineAtOffset(Math.max(part.start(), part.end() - 1)) - first + 1;
+            text.setLineIndent(first, count, part.depth() * INDENT);
+            text.setLineWrapIndent(first, count, (part.depth() + 1) * INDENT);
+        }
+        text.setTopIndex(0);
+        text.setCaretOffset(0);
+    }
+
+    private StyleRange style(Span span) {
+        StyleRange style = new StyleRange();
+        style.start = span.start();
+        style.length = span.end() - span.start();
+        switch (span.look()) {
+            case TITLE -> style.font = font(1.7);
+            case HEADING -> style.font = font(1.25);
+            case STRONG -> style.fontStyle = SWT.BOLD;
+            case EMPHASIS -> style.fontStyle = SWT.ITALIC;
+            case CODE -> style.font = JFaceResources.getTextFont();
+            case LINK -> {
+                style.underline = true;
+                style.underlineStyle = SWT.UNDERLINE_LINK;
+            }
+            case PICTURE -> {
+                Rectangle size = size(pictures.get(span.goal()));
+                style.metrics = new GlyphMetrics(size.height, 0, size.width);
+                style.data = span.goal();
+            }
+        }
+        return style;
+    }
+
+    private Font font(double factor) {
+        FontDescriptor normal = FontDescriptor.createFrom(text.getFont());
+        int height = (int) Math.round(normal.getFontData()[0].getHeight() * factor);
+        return resources.create(normal.setHeight(height).setStyle(SWT.BOLD));
+    }
+
+    /** As large as it is, or as wide as the page. */
+    private Rectangle size(Image picture) {
+        if (picture == null) {
+            return new Rectangle(0, 0, 0, 0);
+        }
+        Rectangle full = picture.getBounds();
+        int room = Math.max(1, text.getClientArea().width - 2 * MARGIN);
+        return full.width <= room ? full : new Rectangle(0, 0, room, Math.max(1, full.height * room / full.width));
+    }
+
+    private void paintPicture(PaintObjectEvent e) {
+        Image picture = e.style.data instanceof String file ? pictures.get(file) : null;
+        if (picture != null) {
+            Rectangle full = picture.getBounds();
+            e.gc.drawImage(picture, 0, 0, full.width, full.height, e.x, e.y + e.ascent - e.style.metrics.ascent,
+                    e.style.metrics.width, e.style.metrics.ascent);
+        }
+    }
+
+    private void forgetPictures() {
+        pictures.values().forEach(Image::dispose);
+        pictures.clear();
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.welcome;
+
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IMemento;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPartReference;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.intro.IIntroSite;
+import org.eclipse.ui.part.IntroPart;
+import pitchstack.ui.views.Commands;
+
+/** The welcome page. It makes room as soon as a stack comes to the front. */
+public final class WelcomePart extends IntroPart {
+    private final IPartListener2 editors = new IPartListener2() {
+        @Override
+        public void partActivated(IWorkbenchPartReference part) {
+            if (part.getPart(false) instanceof IEditorPart) {
+                close();
+            }
+        }
+    };
+    private WelcomePage page;
+
+    @Override
+    public void init(IIntroSite site, IMemento memento) throws PartInitException {
+        super.init(site, memento);
+        site.getPage().addPartListener(editors);
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        page = new WelcomePage(parent, new Commands(getIntroSite().getWorkbenchWindow()));
+    }
+
+    @Override
+    public void dispose() {
+        IWorkbenchPage where = getIntroSite().getPage();
+        if (where != null) {
+            where.removePartListener(editors);
+        }
+        super.dispose();
+    }
+
+    @Override
+    public void setFocus() {
+        page.setFocus();
+    }
+
+    /** The page looks the same beside the other views. */
+    @Override
+    public void standbyStateChanged(boolean standby) {
+        // nothing to adapt
+    }
+
+    private void close() {
+        getIntroSite().getWorkbenchWindow().getWorkbench().getIntroManager().closeIntro(this);
+    }
+}
