@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.PlannedSetting;
+
+/** The answer: one move and the other choices, or the reason and the moves to both neighbours, or a sentence. */
+final class AnswerPane {
+    private static final int NARROW = 60;
+
+    private final Label sentence;
+    private final MovePanel first;
+    private final MovePanel second;
+    private final ChoiceTable choices;
+    private Planned planned;
+    private boolean outdated;
+
+    /**
+     * @param parent where it stands, laid out as a grid
+     * @param span the columns of the grid
+     * @param resized called when another choice has changed the room that is needed
+     */
+    AnswerPane(Composite parent, int span, Runnable resized) {
+        Composite pane = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(5, 10).applyTo(pane);
+        GridDataFactory.fillDefaults().grab(true, true).span(span, 1).applyTo(pane);
+        Fonts fonts = new Fonts(pane);
+        sentence = new Label(pane, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(sentence);
+        first = new MovePanel(pane, fonts);
+        second = new MovePanel(pane, fonts);
+        choices = new ChoiceTable(pane);
+        choices.onChoice(() -> {
+            reach(choices.chosen());
+            resized.run();
+        });
+    }
+
+    /** @param listener called with the setting to move to */
+    void onApply(Consumer<PlannedSetting> listener) {
+        first.onApply(() -> listener.accept(first.shown()));
+        second.onApply(() -> listener.accept(second.shown()));
+    }
+
+    /** Says a sentence instead of an answer. */
+    void say(String text) {
+        planned = null;
+        first.hide();
+        second.hide();
+        choices.hide();
+        saying(text);
+    }
+
+    /** Shows an answer. */
+    void show(Planned answer) {
+        planned = answer;
+        outdated = false;
+        choices.show(answer);
+        if (answer.answer() instanceof Answer.Nearest nearest) {
+            saying(answer.wording().reason(answer.request().target(), answer.request().tolerance(), nearest));
+            neighbour(first, "Nearest below:", nearest.below());
+            neighbour(second, "Nearest above:", nearest.above());
+        } else {
+            saying("");
+            second.hide();
+            reach(answer.choices().get(0));
+        }
+    }
+
+    /** Says that what is shown no longer answers what is typed, so that it must not be applied. */
+    void outdate() {
+        outdated = true;
+        first.setOutdated(true);
+        second.setOutdated(true);
+    }
+
+    /** The move that Enter applies: the chosen one, where the target is reached and there is something to move. */
+    Optional<PlannedSetting> applicable() {
+        boolean reached = planned != null && planned.answer() instanceof Answer.Reached;
+        return reached && first.canApply() ? Optional.of(first.shown()) : Optional.empty();
+    }
+
+    private void reach(PlannedSetting choice) {
+        first.show("Reaches", choice, planned);
+        first.setOutdated(outdated);
+    }
+
+    private void neighbour(MovePanel panel, String title, Optional<PlannedSetting> neighbour) {
+        if (neighbour.isPresent()) {
+            panel.show(title, neighbour.get(), planned);
+        } else {
+            panel.hide();
+        }
+    }
+
+    private void saying(String text) {
+        sentence.setText(text.replace("&", "&&"));
+        ((GridData) sentence.getLayoutData()).exclude = text.isEmpty();
+        sentence.setVisible(!text.isEmpty());
+    }
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.units.Scale;
+import pitchstack.ui.views.Accessibles;
+
+/** All settings that reach the target, the best first, to choose another one. */
+final class ChoiceTable {
+    private final Composite panel;
+    private final Table table;
+    private Runnable chosen = () -> { };
+
+    ChoiceTable(Composite parent) {
+        panel = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(panel);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(panel);
+        panel.setVisible(false);
+        new Label(panel, SWT.NONE).setText("All choices within the tolerance, least effort first");
+        Composite holder = new Composite(panel, SWT.NONE);
+        table = new Table(holder, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION);
+        table.setHeaderVisible(true);
+        Accessibles.name(table, "Choices within the tolerance");
+        TableColumnLayout columns = new TableColumnLayout();
+        holder.setLayout(columns);
+        column(columns, "Position", 4, SWT.RIGHT);
+        column(columns, "Error", 4, SWT.RIGHT);
+        column(columns, "Effort", 3, SWT.RIGHT);
+        column(columns, "Setting", 5, SWT.LEFT);
+        column(columns, "Worn", 3, SWT.LEFT);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(holder);
+        table.addListener(SWT.Selection, e -> chosen.run());
+    }
+
+    private void column(TableColumnLayout layout, String title, int weight, int align) {
+        TableColumn column = new TableColumn(table, align);
+        column.setText(title);
+        layout.setColumnData(column, new ColumnWeightData(weight, 45));
+    }
+
+    /** @param listener called when another row is chosen */
+    void onChoice(Runnable listener) {
+        chosen = listener;
+    }
+
+    /** Lists the choices of an answer with the best one chosen; shows nothing where there is none to choose from. */
+    void show(Planned answer) {
+        table.removeAll();
+        List<PlannedSetting> choices = answer.choices();
+        for (PlannedSetting choice : choices) {
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setText(texts(choice, answer));
+            item.setData(choice);
+        }
+        if (!choices.isEmpty()) {
+            table.select(0);
+        }
+        GridData size = (GridData) table.getParent().getLayoutData();
+        size.heightHint = table.getHeaderHeight() + choices.size() * table.getItemHeight() + 2 * table.getBorderWidth();
+        setShown(choices.size() > 1);
+    }
+
+    private static String[] texts(PlannedSetting choice, Planned answer) {
+        Scale scale = answer.axis().scale();
+        String worn = choice.wornStages().stream().map(j -> answer.axis().stages().get(j).name())
+                .collect(Collectors.joining(", "));
+        return new String[] {scale.format(choice.position()), scale.formatError(choice.error()),
+                answer.wording().effort(choice), choice.setting().toString(), worn.isEmpty() ? "no" : worn};
+    }
+
+    /** Shows nothing. */
+    void hide() {
+        table.removeAll();
+        setShown(false);
+    }
+
+    /** The chosen setting, or {@code null}. */
+    PlannedSetting chosen() {
+        TableItem[] rows = table.getSelection();
+        return rows.length == 0 ? null : (PlannedSetting) rows[0].getData();
+    }
+
+    private void setShown(boolean visible) {
+        ((GridData) panel.getLayoutData()).exclude = !visible;
+        panel.setVisible(visible);
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.ISharedImages;
+import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.plan.Wording;
+import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Notice;
+
+/** One move: where it leads, its steps in large text, what it costs, and the button that makes it. */
+final class MovePanel {
+    private static final int NARROW = 60;
+
+    private final Composite panel;
+    private final Label heading;
+    private final StyledText steps;
+    private final Notice worn;
+    private final Label effort;
+    private final Button apply;
+    private PlannedSetting shown;
+    private boolean moves;
+
+    MovePanel(Composite parent, Fonts fonts) {
+        panel = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(panel);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(panel);
+        panel.setVisible(false);
+        heading = new Label(panel, SWT.WRAP);
+        heading.setFont(fonts.bold());
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(NARROW, SWT.DEFAULT).applyTo(heading);
+        steps = new StyledText(panel, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
+        steps.setFont(fonts.large());
+        steps.setBackground(panel.getBackground());
+        steps.setCaret(null);
+        Accessibles.name(steps, "Steps");
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(NARROW, SWT.DEFAULT).applyTo(steps);
+        worn = new Notice(panel, ISharedImages.IMG_OBJS_WARN_TSK, 2);
+        effort = new Label(panel, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(effort);
+        apply = new Button(panel, SWT.PUSH);
+        apply.setText("Apply");
+        apply.setToolTipText("Move the stages in the drawing as said here; Undo takes it back");
+        Accessibles.name(apply, () -> "Apply: " + heading.getText());
+    }
+
+    /** @param listener called when the move shall be made */
+    void onApply(Runnable listener) {
+        apply.addListener(SWT.Selection, e -> listener.run());
+    }
+
+    /**
+     * Shows a move.
+     *
+     * @param title what comes before the position: “Reaches”, “Below”, “Above”
+     * @param planned the setting it leads to
+     * @param answer the answer it belongs to
+     */
+    void show(String title, PlannedSetting planned, Planned answer) {
+        Wording wording = answer.wording();
+        List<String> lines = answer.steps(planned);
+        shown = planned;
+        moves = !lines.isEmpty();
+        heading.setText((title + " " + wording.position(planned) + ".").replace("&", "&&"));
+        steps.setText(moves ? String.join("\n", lines) : "The stages stand there already.");
+        worn.say(wording.worn(planned).orElse(""));
+        effort.setText("Effort " + wording.effort(planned));
+        setOutdated(false);
+        setShown(true);
+    }
+
+    /** Shows no move. */
+    void hide() {
+        shown = null;
+        setShown(false);
+    }
+
+    /** The setting shown, or {@code null}. */
+    PlannedSetting shown() {
+        return shown;
+    }
+
+    /** Whether the move can be made now. */
+    boolean canApply() {
+        return shown != null && apply.isEnabled();
+    }
+
+    /** Says whether the move no longer answers what is typed, so that it must not be made. */
+    void setOutdated(boolean outdated) {
+        apply.setEnabled(moves && !outdated);
+    }
+
+    private void setShown(boolean visible) {
+        ((GridData) panel.getLayoutData()).exclude = !visible;
+        panel.setVisible(visible);
+    }
+}

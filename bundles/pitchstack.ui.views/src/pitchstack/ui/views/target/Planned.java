@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import java.util.ArrayList;
+import java.util.List;
+import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.PlanRequest;
+import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.plan.Wording;
+import pitchstack.core.stack.AxisSpec;
+
+/**
+ * An answer with what was asked.
+ *
+ * @param axis the axis it was planned on
+ * @param request what was asked
+ * @param answer what the planner found
+ */
+record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
+    /** Puts the answer into sentences. */
+    Wording wording() {
+        return new Wording(axis);
+    }
+
+    /** The settings that reach the target, the best first; none where it is out of reach. */
+    List<PlannedSetting> choices() {
+        List<PlannedSetting> choices = new ArrayList<>();
+        if (answer instanceof Answer.Reached reached) {
+            choices.add(reached.best());
+            choices.addAll(reached.alternatives());
+        }
+        return choices;
+    }
+
+    /** The steps to a setting as numbered lines; none where the stages stand there already. */
+    List<String> steps(PlannedSetting planned) {
+        List<String> sentences = wording().steps(request.from(), planned.setting());
+        List<String> numbered = new ArrayList<>(sentences.size());
+        for (String sentence : sentences) {
+            numbered.add((numbered.size() + 1) + ". " + sentence);
+        }
+        return numbered;
+    }
+}

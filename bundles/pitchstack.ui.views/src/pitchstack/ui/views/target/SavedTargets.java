@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import pitchstack.model.Axis;
+import pitchstack.model.Target;
+import pitchstack.ui.views.Accessibles;
+
+/** The targets kept in the file, to pick from. */
+final class SavedTargets {
+    private static final int ROWS = 4;
+
+    private final Table table;
+    private final Button save;
+    private final Button delete;
+    private Consumer<Target> picked = t -> { };
+
+    SavedTargets(Composite parent, int span) {
+        Composite head = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(head);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(head);
+        Label title = new Label(head, SWT.NONE);
+        title.setText("Saved targets");
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(title);
+        save = button(head, "Save target…", "Keep what is typed above in the file, under a name");
+        delete = button(head, "Delete", "Take the chosen target out of the file");
+        table = table(parent, span);
+        table.addListener(SWT.Selection, e -> selected().ifPresent(t -> picked.accept(t)));
+        table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
+    }
+
+    private static Button button(Composite parent, String text, String tooltip) {
+        Button button = new Button(parent, SWT.PUSH);
+        button.setText(text);
+        button.setToolTipText(tooltip);
+        return button;
+    }
+
+    private static Table table(Composite parent, int span) {
+        Composite holder = new Composite(parent, SWT.NONE);
+        Table table = new Table(holder, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        table.setHeaderVisible(true);
+        Accessibles.name(table, "Saved targets");
+        TableColumnLayout columns = new TableColumnLayout();
+        holder.setLayout(columns);
+        column(table, columns, "Name", 5);
+        column(table, columns, "Position", 3);
+        column(table, columns, "Tolerance", 3);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
+                .hint(SWT.DEFAULT, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(holder);
+        return table;
+    }
+
+    private static void column(Table table, TableColumnLayout layout, String title, int weight) {
+        TableColumn column = new TableColumn(table, SWT.NONE);
+        column.setText(title);
+        layout.setColumnData(column, new ColumnWeightData(weight, 60));
+    }
+
+    /** @param listener called with the target that a person picks */
+    void onPick(Consumer<Target> listener) {
+        picked = listener;
+    }
+
+    /** @param listener called when what is typed shall be kept */
+    void onSave(Runnable listener) {
+        save.addListener(SWT.Selection, e -> listener.run());
+    }
+
+    /** @param listener called with the target that shall be taken out */
+    void onDelete(Consumer<Target> listener) {
+        delete.addListener(SWT.Selection, e -> selected().ifPresent(listener));
+        table.addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.DEL && e.stateMask == 0) {
+                selected().ifPresent(listener);
+            }
+        });
+    }
+
+    /** Lists the targets of an axis; the chosen one stays chosen while it exists. */
+    void show(Axis axis) {
+        Target chosen = selected().orElse(null);
+        table.removeAll();
+        for (Target target : axis.getTargets()) {
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setText(new String[] {text(target.getName()), text(target.getPosition()), text(target.getTolerance())});
+            item.setData(target);
+            if (target == chosen) {
+                table.setSelection(item);
+            }
+        }
+        delete.setEnabled(selected().isPresent());
+    }
+
+    /** The chosen target. */
+    Optional<Target> selected() {
+        TableItem[] chosen = table.getSelection();
+        return chosen.length == 0 ? Optional.empty() : Optional.of((Target) chosen[0].getData());
+    }
+
+    /** Shows that what is typed is none of them. */
+    void deselect() {
+        table.deselectAll();
+        delete.setEnabled(false);
+    }
+
+    /** Shows one of them as chosen, without telling. */
+    void select(Target target) {
+        for (TableItem item : table.getItems()) {
+            if (item.getData() == target) {
+                table.setSelection(item);
+            }
+        }
+        delete.setEnabled(selected().isPresent());
+    }
+
+    /** Says whether what is typed can be kept. */
+    void setSavable(boolean savable) {
+        save.setEnabled(savable);
+    }
+
+    private static String text(String text) {
+        return text == null ? "" : text;
+    }
+}

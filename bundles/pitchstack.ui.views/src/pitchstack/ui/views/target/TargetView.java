@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.part.IContributedContentsView;
+import org.eclipse.ui.part.PageBook;
+import org.eclipse.ui.part.ViewPart;
+import pitchstack.core.check.Finding;
+import pitchstack.core.check.Severity;
+import pitchstack.edit.Session;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.Message;
+
+/** The Target view: what moves reach a position of the axis that is looked at. */
+public final class TargetView extends ViewPart {
+    /** Id of this view. */
+    public static final String ID = "pitchstack.ui.views.target";
+
+    private PageBook book;
+    private Message message;
+    private TargetPage page;
+    private ActiveSession active;
+    private boolean planning;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        book = new PageBook(parent, SWT.NONE);
+        message = new Message(book);
+        page = new TargetPage(book, Drafts.of(getSite().getWorkbenchWindow().getWorkbench()));
+        active = new ActiveSession(getSite().getPage(), this::switched, this::changed);
+        switched();
+    }
+
+    @Override
+    public void dispose() {
+        if (active != null) {
+            active.dispose();
+        }
+        super.dispose();
+    }
+
+    @Override
+    public void setFocus() {
+        if (planning) {
+            page.setFocus();
+        } else {
+            message.control().setFocus();
+        }
+    }
+
+    /** Lets the Properties view stay with the editor while a target is typed here. */
+    @Override
+    public <T> T getAdapter(Class<T> type) {
+        if (type == IContributedContentsView.class) {
+            return type.cast((IContributedContentsView) () -> getSite().getPage().getActiveEditor());
+        }
+        return super.getAdapter(type);
+    }
+
+    private void switched() {
+        Session session = active.session().orElse(null);
+        planning = session != null && !session.analysis().hasErrors();
+        if (planning) {
+            book.showPage(page.control());
+            page.show(session);
+            return;
+        }
+        page.rest();
+        message.say(session == null
+                ? "Open a stack, or an example from Help > Welcome, and the moves that reach a position are found here."
+                : "Nothing can be planned on axis “" + session.axis().getName() + "” before this is mended:\n\n"
+                        + firstError(session).sentence() + "\n\nThe Findings view lists all there is, and leads to it.");
+        book.showPage(message.control());
+    }
+
+    private static Finding firstError(Session session) {
+        return session.analysis().findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
+    }
+
+    private void changed(Change change) {
+        boolean sound = !active.session().orElseThrow().analysis().hasErrors();
+        if (change == Change.AXIS || sound != planning || !sound) {
+            switched();
+            return;
+        }
+        if (change == Change.DOCUMENT) {
+            page.refresh();
+        } else if (change == Change.PREVIEW) {
+            page.moved();
+        } else {
+            page.keep();
+        }
+    }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.target;
+
+import pitchstack.analysis.Quantities;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.Scale;
+import pitchstack.model.Positioner;
+
+/** What is said about the unit of an axis. */
+final class Units {
+    private Units() {
+    }
+
+    /** The unit that is meant where none is typed. */
+    static String symbol(Positioner positioner, Scale scale) {
+        return scale.turn() > 0 ? "°" : Quantities.unit(positioner).symbol();
+    }
+
+    /** What to do while nothing is asked. */
+    static String invitation(Scale scale) {
+        String example = scale.turn() > 0 ? "12.5 or 12°30'"
+                : scale.equals(new LinearScale(LengthUnit.INCH)) ? "37.625 or 37 5/8" : "742.3";
+        return "Type a target, such as " + example + ", or pick a saved one, and the moves that reach it are shown here.";
+    }
+
+    /**
+     * A typed length with its unit, so that it means the same when the unit of the file is changed.
+     *
+     * @param typed a text that the scale can read
+     * @param scale the scale of the axis
+     */
+    static String withUnit(String typed, Scale scale) {
+        if (!(scale instanceof LinearScale linear)) {
+            return typed.strip();
+        }
+        LengthUnit other = linear.unit() == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
+        boolean hasUnit = linear.parse(typed) == new LinearScale(other).parse(typed) && linear.parse(typed) != 0;
+        return hasUnit ? typed.strip() : typed.strip() + " " + linear.unit().symbol();
+    }
+}
