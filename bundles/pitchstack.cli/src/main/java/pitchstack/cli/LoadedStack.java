@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import pitchstack.analysis.AxisAnalysis;
+import pitchstack.model.Axis;
+import pitchstack.model.Positioner;
+import pitchstack.model.file.StackFile;
+import pitchstack.model.file.StackFileException;
+
+/** A stack file that was read, as the commands use it. */
+final class LoadedStack {
+    private final String file;
+    private final Positioner positioner;
+
+    private LoadedStack(String file, Positioner positioner) {
+        this.file = file;
+        this.positioner = positioner;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file its name as typed
+     * @throws BadInputException if it cannot be read, or is no sound stack file
+     */
+    static LoadedStack load(String file) throws BadInputException {
+        if (file.isBlank()) {
+            throw new BadInputException("The name of the stack file is empty.");
+        }
+        try {
+            return new LoadedStack(file, StackFile.load(Path.of(file)).positioner());
+        } catch (StackFileException e) {
+            throw new BadInputException(e.getMessage());
+        } catch (InvalidPathException e) {
+            throw new BadInputException("“" + file + "” cannot be the name of a file here.");
+        }
+    }
+
+    /** The title, or the name of the file where there is none. */
+    String title() {
+        String title = positioner.getTitle();
+        return title == null || title.isBlank() ? Path.of(file).getFileName().toString() : title;
+    }
+
+    /** The command that checks this file. */
+    String checkCommand() {
+        return "pitchstack check " + (file.matches("\\S+") ? file : '"' + file + '"');
+    }
+
+    /** What is known of each axis, in the order of the file. */
+    List<AxisAnalysis> analyses() {
+        return positioner.getAxes().stream().map(axis -> AxisAnalysis.of(positioner, axis)).toList();
+    }
+
+    /**
+     * What is known of one axis.
+     *
+     * @param name its name in any case, or null where the file has but one axis
+     * @throws BadInputException if that is not one axis
+     */
+    AxisAnalysis analysis(String name) throws BadInputException {
+        return AxisAnalysis.of(positioner, name == null ? onlyAxis() : axis(name));
+    }
+
+    private Axis onlyAxis() throws BadInputException {
+        List<Axis> axes = positioner.getAxes();
+        if (axes.isEmpty()) {
+            throw new BadInputException("“" + title() + "” has no axis to plan on.");
+        }
+        if (axes.size() > 1) {
+            throw new BadInputException("“" + title() + "” has " + axes.size() + " axes; name one of them with --axis: "
+                    + names() + ".");
+        }
+        return axes.get(0);
+    }
+
+    private Axis axis(String name) throws BadInputException {
+        List<Axis> exact = positioner.getAxes().stream().filter(a -> name.equals(a.getName())).toList();
+        List<Axis> named = !exact.isEmpty() ? exact
+                : positioner.getAxes().stream().filter(a -> name.equalsIgnoreCase(a.getName())).toList();
+        if (named.isEmpty()) {
+            throw new BadInputException("“" + title() + "” has no axis “" + name + "”; it has " + names() + ".");
+        }
+        if (named.size() > 1) {
+            throw new BadInputException("“" + title() + "” has " + named.size() + " axes “" + name
+                    + "”; give them different names in the file first.");
+        }
+        return named.get(0);
+    }
+
+    private String names() {
+        return positioner.getAxes().stream().map(a -> "“" + (a.getName() == null ? "" : a.getName()) + "”")
+                .collect(Collectors.joining(", "));
+    }
+}

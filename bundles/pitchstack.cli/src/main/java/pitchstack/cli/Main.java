@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/** The command line. */
+public final class Main {
+    /** Wide enough for the examples in the help, narrow enough for half a screen. */
+    private static final int HELP_WIDTH = 100;
+
+    private Main() {
+    }
+
+    /**
+     * Runs one command and ends the Java process with its exit code.
+     *
+     * @param arguments the command with its options
+     */
+    public static void main(String[] arguments) {
+        PrintWriter out = Terminal.out();
+        PrintWriter err = Terminal.err();
+        System.exit(run(arguments, out, err));
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param arguments the command with its options
+     * @param out where the answer goes
+     * @param err where the one line goes that says what is wrong with the input
+     * @return 0 reached or clean, 1 not reachable or findings, 2 bad input
+     */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        CommandLine commandLine = new CommandLine(new PitchstackCommand());
+        Complaints complaints = new Complaints(err);
+        commandLine.setOut(out).setErr(err)
+                .setUsageHelpWidth(HELP_WIDTH).setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                // A file may be called @home.pitchstack; it is not a list of arguments.
+                .setExpandAtFiles(false)
+                .setParameterExceptionHandler(complaints::notUnderstood)
+                .setExecutionExceptionHandler(complaints::failed);
+        int code = executed(commandLine, complaints, arguments);
+        if (out.checkError()) {
+            complaints.say("The answer could not be written; the disk is full or the reader has gone.");
+            return ExitCode.BAD_INPUT;
+        }
+        return code;
+    }
+
+    /** Runs the command; what the parser's own handlers let through, such as a lack of memory, is a fault too. */
+    private static int executed(CommandLine commandLine, Complaints complaints, String[] arguments) {
+        try {
+            return commandLine.execute(arguments);
+        } catch (Exception | Error fault) {
+            return complaints.fault(fault);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The program without a command: it only tells what there is. */
+@Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
+        subcommands = {PlanCommand.class, CheckCommand.class},
+        header = "Finds the moves that set a positioner of toothed stages.",
+        commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {"",
+            "Without arguments, pitchstack opens its window; with --window FILE, on that file.",
+            "",
+            "Examples:",
+            "  pitchstack plan fence.pitchstack --at 37.625in",
+            "  pitchstack check fence.pitchstack",
+            "  pitchstack plan --help",
+            "",
+            "Exit codes: 0 reached or clean, 1 not reachable or findings, 2 bad input."})
+final class PitchstackCommand implements Callable<Integer> {
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version.")
+    private boolean version;
+
+    @Override
+    public Integer call() throws BadInputException {
+        throw new BadInputException("A command is missing; write plan or check, or see pitchstack --help");
+    }
+}

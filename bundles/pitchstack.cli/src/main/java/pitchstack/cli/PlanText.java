@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.Answer.Nearest;
+import pitchstack.core.plan.Answer.Reached;
+import pitchstack.core.plan.PlanRequest;
+import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.plan.Wording;
+import pitchstack.core.stack.AxisSpec;
+
+/** An answer that a person can follow at the machine. */
+final class PlanText {
+    private final PrintWriter out;
+    private final AxisSpec axis;
+    private final PlanRequest request;
+    private final Wording wording;
+
+    /**
+     * @param out takes the text
+     * @param axis the axis that was planned on
+     * @param request what was asked
+     */
+    PlanText(PrintWriter out, AxisSpec axis, PlanRequest request) {
+        this.out = out;
+        this.axis = axis;
+        this.request = request;
+        this.wording = new Wording(axis);
+    }
+
+    /**
+     * Writes an answer.
+     *
+     * @param title the title of the stack
+     * @param answer the answer to the request
+     */
+    void write(String title, Answer answer) {
+        out.println(title + ", axis “" + axis.name() + "”");
+        out.println("Stands at: " + wording.setting(request.from()) + ", which is "
+                + axis.scale().format(axis.position(request.from())));
+        out.println("Target:    " + axis.scale().format(request.target()) + ", tolerance "
+                + axis.scale().formatSize(request.tolerance()));
+        if (answer instanceof Reached reached) {
+            write("Reached", reached.best());
+            writeAlternatives(reached.alternatives());
+        } else if (answer instanceof Nearest nearest) {
+            out.println();
+            out.println("Not reachable: " + wording.reason(request.target(), request.tolerance(), nearest));
+            writeNearest("Nearest below", nearest.below());
+            writeNearest("Nearest above", nearest.above());
+        }
+    }
+
+    private void writeAlternatives(List<PlannedSetting> alternatives) {
+        for (int i = 0; i < alternatives.size(); i++) {
+            write("Alternative " + (i + 1), alternatives.get(i));
+        }
+        if (alternatives.size() < request.alternatives()) {
+            out.println();
+            out.println(alternatives.isEmpty() ? "No other setting comes within tolerance."
+                    : "No more settings come within tolerance.");
+        }
+    }
+
+    private void writeNearest(String heading, Optional<PlannedSetting> planned) {
+        if (planned.isPresent()) {
+            write(heading, planned.get());
+        } else {
+            out.println();
+            out.println(heading + ": none");
+        }
+    }
+
+    private void write(String heading, PlannedSetting planned) {
+        out.println();
+        out.println(heading + ": " + wording.position(planned));
+        List<String> steps = wording.steps(request.from(), planned.setting());
+        if (steps.isEmpty()) {
+            out.println("  Nothing to move: the stages stand there already.");
+        }
+        for (int i = 0; i < steps.size(); i++) {
+            out.println("  " + (i + 1) + ". " + steps.get(i));
+        }
+        if (!steps.isEmpty()) {
+            out.println("  Effort: " + wording.effort(planned));
+        }
+        wording.worn(planned).ifPresent(caution -> out.println("  Caution: " + caution));
+    }
+}
