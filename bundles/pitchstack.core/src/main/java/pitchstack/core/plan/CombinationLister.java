@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Lists the combinations of some stages that keep the shift limits among them, over teeth of any kind. */
 final class CombinationLister {
     /**
-     * The most entries of a list: about 34 MB with six stages. Stages whose combinations would be more are searched
+     * The most entries of a list: about 42 MB with six stages. Stages whose combinations would be more are searched
      * one by one instead.
      */
     static final int MOST_ENTRIES = 1 << 20;
@@ -15,17 +15,26 @@ final class CombinationLister {
     private static final long TRIES_PER_ENTRY = 16;
 
     private final StageTable[] stages;
-    private final List<ShiftRule> rules;
+    /** What the limits say of each stage once those before it have their indices. */
+    private final ShiftRule.Check[][] checks;
     private final int most;
     private final int[] indices;
     private int count;
     private long triesLeft;
-    /** Null while only counting. */
-    private Combinations filling;
+    /** The entries in the order in which they are met; null while only counting. */
+    private long[] offset;
+    private int[][] index;
+    private byte[] worn;
 
-    private CombinationLister(StageTable[] stages, List<ShiftRule> rules, int allStages, int most) {
-        this.stages = stages;
-        this.rules = rules;
+    private CombinationLister(List<StageTable> some, List<ShiftRule> rules, int allStages, int most) {
+        this.stages = some.toArray(StageTable[]::new);
+        this.checks = new ShiftRule.Check[stages.length][];
+        for (int level = 0; level < stages.length; level++) {
+            StageTable table = stages[level];
+            List<StageTable> known = some.subList(0, level + 1);
+            checks[level] = rules.stream().filter(rule -> rule.concerns(table)).map(rule -> rule.given(known))
+                    .toArray(ShiftRule.Check[]::new);
+        }
         this.most = most;
         this.indices = new int[allStages];
         this.triesLeft = TRIES_PER_ENTRY * most;
@@ -44,24 +53,31 @@ final class CombinationLister {
      * @param most the most entries to list
      * @return the list, or empty if it would be longer or take too many tries
      */
-    static Optional<Combinations> list(StageTable[] stages, List<ShiftRule> rules, int allStages, int most) {
+    static Optional<Combinations> list(List<StageTable> stages, List<ShiftRule> rules, int allStages, int most) {
         CombinationLister lister = new CombinationLister(stages, rules, allStages, most);
         lister.visit(0, 0, 0);
         if (lister.isTooLong()) {
             return Optional.empty();
         }
         int size = lister.count;
-        lister.triesLeft = Long.MAX_VALUE;
-        lister.filling = new Combinations(stages, new long[size], new int[stages.length][size], new byte[size]);
+        lister.offset = new long[size];
+        lister.index = new int[stages.size()][size];
+        lister.worn = new byte[size];
         lister.count = 0;
+        lister.triesLeft = Long.MAX_VALUE;
         lister.visit(0, 0, 0);
-        return Optional.of(lister.filling.pick(RadixSort.order(lister.filling.offset), size));
+        return Optional.of(lister.sorted());
     }
 
-    private void visit(int level, long offset, int worn) {
+    private Combinations sorted() {
+        int[] order = RadixSort.order(offset);
+        return Combinations.pick(stages, offset, index, worn, order, order.length);
+    }
+
+    private void visit(int level, long sum, int wornStages) {
         if (level == stages.length) {
-            if (filling != null) {
-                fill(offset, worn);
+            if (offset != null) {
+                fill(sum, wornStages);
             }
             count++;
             return;
@@ -70,8 +86,8 @@ final class CombinationLister {
         for (int n = table.first; n <= table.last && !isTooLong(); n++) {
             triesLeft--;
             indices[table.stage] = n;
-            if (limitsAllow(table.stage)) {
-                visit(level + 1, offset + n * table.pitch, wornWith(worn, table.wear(n)));
+            if (limitsAllow(level)) {
+                visit(level + 1, sum + n * table.pitch, wornWith(wornStages, table.wear(n)));
             }
         }
     }
@@ -80,20 +96,20 @@ final class CombinationLister {
         return worn == Combinations.BARRED || wear > 1 ? Combinations.BARRED : worn + wear;
     }
 
-    private boolean limitsAllow(int stage) {
-        for (ShiftRule rule : rules) {
-            if (rule.concerns(stage) && !rule.canBeKept(indices, stage)) {
+    private boolean limitsAllow(int level) {
+        for (ShiftRule.Check check : checks[level]) {
+            if (!check.allows(indices)) {
                 return false;
             }
         }
         return true;
     }
 
-    private void fill(long offset, int worn) {
-        filling.offset[count] = offset;
-        filling.worn[count] = (byte) worn;
+    private void fill(long sum, int wornStages) {
+        offset[count] = sum;
+        worn[count] = (byte) wornStages;
         for (int i = 0; i < stages.length; i++) {
-            filling.index[i][count] = indices[stages[i].stage];
+            index[i][count] = indices[stages[i].stage];
         }
     }
 }

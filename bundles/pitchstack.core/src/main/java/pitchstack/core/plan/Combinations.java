@@ -17,6 +17,7 @@ final class Combinations {
     final long[] offset;
     final int[][] index;
     final byte[] worn;
+    private final Buckets buckets;
 
     /** Takes over arrays of one length, sorted by offset. */
     Combinations(StageTable[] stages, long[] offset, int[][] index, byte[] worn) {
@@ -24,6 +25,7 @@ final class Combinations {
         this.offset = offset;
         this.index = index;
         this.worn = worn;
+        this.buckets = new Buckets(offset);
     }
 
     int size() {
@@ -42,32 +44,15 @@ final class Combinations {
 
     /** The first entry with at least this offset, or the size if there is none. */
     int firstAtLeast(long least) {
-        int low = 0;
-        int high = offset.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (offset[middle] < least) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
+        if (size() == 0 || least <= lowest()) {
+            return 0;
         }
-        return low;
+        return least > highest() ? size() : buckets.firstAtLeast(least);
     }
 
     /** The last entry with at most this offset, or −1 if there is none. */
     int lastAtMost(long most) {
-        int low = 0;
-        int high = offset.length;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (offset[middle] <= most) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low - 1;
+        return firstAtLeast(most + 1) - 1;
     }
 
     /** Copies the indices of an entry to their places among all stages of the axis. */
@@ -95,7 +80,7 @@ final class Combinations {
                 which[kept++] = k;
             }
         }
-        return kept == size() ? this : pick(which, kept);
+        return kept == size() ? this : pick(stages, offset, index, worn, which, kept);
     }
 
     private Wear wear(int entry) {
@@ -103,7 +88,7 @@ final class Combinations {
     }
 
     /** The list of the first {@code count} entries named, in that order, which must be by offset. */
-    Combinations pick(int[] which, int count) {
+    static Combinations pick(StageTable[] stages, long[] offset, int[][] index, byte[] worn, int[] which, int count) {
         long[] newOffset = new long[count];
         int[][] newIndex = new int[stages.length][count];
         byte[] newWorn = new byte[count];

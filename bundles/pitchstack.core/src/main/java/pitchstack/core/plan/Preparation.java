@@ -56,22 +56,26 @@ final class Preparation {
     private void prepareSpaces(long datum, List<ShiftRule> rules, int mostEntries) {
         List<StageTable> outer = new ArrayList<>();
         List<StageTable> inner = new ArrayList<>(Arrays.asList(tables));
-        Optional<Combinations> list;
-        do {
-            outer.add(takeLargest(inner));
-            list = CombinationLister.list(inner.toArray(StageTable[]::new), within(rules, inner), tables.length,
-                    mostEntries);
-        } while (list.isEmpty());
+        outer.add(takeLargest(inner));
+        Optional<Combinations> list = list(inner, rules, mostEntries);
+        while (list.isEmpty()) {
+            outer.addAll(takeLargestBlock(inner, rules));
+            list = list(inner, rules, mostEntries);
+        }
         rules.removeAll(within(rules, inner));
         StageTable[] levels = outer.toArray(StageTable[]::new);
-        ShiftRule[][] byLevel = byLevel(rules, outer);
+        ShiftRule.Check[][] checks = checks(rules, outer);
         Combinations kept = list.get();
         for (int k = spaces.length - 1; k >= 0; k--) {
             Wear worst = Wear.values()[k];
             kept = kept.noWorseThan(worst);
-            spaces[k] = new SearchSpace(levels, kept, worst, datum, byLevel);
+            spaces[k] = new SearchSpace(levels, kept, worst, datum, checks);
         }
         shareEqualSpaces();
+    }
+
+    private Optional<Combinations> list(List<StageTable> inner, List<ShiftRule> rules, int mostEntries) {
+        return CombinationLister.list(inner, within(rules, inner), tables.length, mostEntries);
     }
 
     /** Where no tooth is marked, a search need not be repeated with worse teeth allowed. */
@@ -100,21 +104,40 @@ final class Preparation {
         return some.remove(largest);
     }
 
-    private List<ShiftRule> within(List<ShiftRule> rules, List<StageTable> some) {
-        boolean[] listed = new boolean[tables.length];
-        some.forEach(table -> listed[table.stage] = true);
-        return rules.stream().filter(rule -> rule.liesWithin(listed)).toList();
+    /**
+     * The largest stage and all that limits tie to it: a limit between a stage searched by itself and a list would
+     * have to be tried on one entry after another.
+     */
+    private static List<StageTable> takeLargestBlock(List<StageTable> some, List<ShiftRule> rules) {
+        List<ShiftRule> ties = within(rules, some);
+        List<StageTable> block = new ArrayList<>();
+        block.add(takeLargest(some));
+        for (int i = 0; i < block.size(); i++) {
+            StageTable member = block.get(i);
+            for (StageTable other : List.copyOf(some)) {
+                if (ties.stream().anyMatch(rule -> rule.concerns(member) && rule.concerns(other))) {
+                    block.add(other);
+                    some.remove(other);
+                }
+            }
+        }
+        return block;
     }
 
-    private ShiftRule[][] byLevel(List<ShiftRule> rules, List<StageTable> outer) {
-        List<ShiftRule> left = new ArrayList<>(rules);
-        ShiftRule[][] levels = new ShiftRule[outer.size() + 1][];
+    private static List<ShiftRule> within(List<ShiftRule> rules, List<StageTable> some) {
+        return rules.stream().filter(rule -> rule.liesWithin(some)).toList();
+    }
+
+    private static ShiftRule.Check[][] checks(List<ShiftRule> rules, List<StageTable> outer) {
+        ShiftRule.Check[][] checks = new ShiftRule.Check[outer.size() + 1][];
         for (int level = 0; level < outer.size(); level++) {
-            List<ShiftRule> now = within(left, outer.subList(0, level + 1));
-            levels[level] = now.toArray(ShiftRule[]::new);
-            left.removeAll(now);
+            StageTable table = outer.get(level);
+            List<StageTable> known = outer.subList(0, level + 1);
+            checks[level] = rules.stream().filter(rule -> rule.concerns(table)).map(rule -> rule.given(known))
+                    .toArray(ShiftRule.Check[]::new);
         }
-        levels[outer.size()] = left.toArray(ShiftRule[]::new);
-        return levels;
+        checks[outer.size()] = rules.stream().filter(rule -> !rule.liesWithin(outer)).map(ShiftRule::whole)
+                .toArray(ShiftRule.Check[]::new);
+        return checks;
     }
 }

@@ -14,20 +14,21 @@ final class SearchSpace {
     /** The worst teeth allowed. */
     final Wear worst;
     final long datum;
-    /** The limits that first can be checked with the index of each outer stage; the last, with an entry of the list. */
-    final ShiftRule[][] rules;
+    /** What the limits say with the index of each outer stage and, last, with an entry of the list. */
+    private final ShiftRule.Check[][] checks;
     /** The smallest offset of everything after each outer stage. */
     private final long[] restLow;
     /** The largest. */
     private final long[] restHigh;
 
     /** A space; the list must have an entry for {@link #first} and {@link #last} to be asked. */
-    SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum, ShiftRule[][] rules) {
+    SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum,
+            ShiftRule.Check[][] checks) {
         this.outer = outer;
         this.list = list;
         this.worst = worst;
         this.datum = datum;
-        this.rules = rules;
+        this.checks = checks;
         this.restLow = new long[outer.length];
         this.restHigh = new long[outer.length];
         long low = list.size() == 0 ? 0 : list.lowest();
@@ -71,10 +72,10 @@ final class SearchSpace {
         return table.wear(indices[table.stage]) <= worst.ordinal() && keepsLimits(level, indices);
     }
 
-    /** Whether the limits that end at a level are kept; the level after the last outer stage is the list. */
+    /** Whether the limits allow the indices down to a level; the level after the last outer stage is the list. */
     boolean keepsLimits(int level, int[] indices) {
-        for (ShiftRule rule : rules[level]) {
-            if (!rule.isKept(indices)) {
+        for (ShiftRule.Check check : checks[level]) {
+            if (!check.allows(indices)) {
                 return false;
             }
         }

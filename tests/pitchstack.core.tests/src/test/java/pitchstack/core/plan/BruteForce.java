@@ -5,8 +5,10 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.RowPair;
@@ -23,7 +25,7 @@ import pitchstack.core.stack.WornRange;
  */
 final class BruteForce {
     /** A setting with all that the order needs. */
-    private record Line(PlannedSetting planned, boolean barred, long place) { }
+    private record Line(PlannedSetting planned, boolean barred) { }
 
     private static final Comparator<Line> BY_INDICES = Comparator.comparing(l -> l.planned.setting());
     private static final Comparator<Line> BY_EFFORT_ON = Comparator
@@ -37,34 +39,51 @@ final class BruteForce {
             .thenComparing(BY_INDICES);
 
     private final AxisSpec axis;
-    private final PlanRequest request;
     private final long turn;
-    private final List<Line> lines = new ArrayList<>();
+    /** By stage: what the teeth at each of its indices are fit for. */
+    private final List<Map<Integer, Wear>> wears = new ArrayList<>();
+    private final List<int[]> settings = new ArrayList<>();
+    private PlanRequest request;
+    private List<Line> lines;
 
-    private BruteForce(AxisSpec axis, PlanRequest request) {
+    BruteForce(AxisSpec axis) {
         this.axis = axis;
-        this.request = request;
         this.turn = axis.scale().turn();
+        for (StageSpec stage : axis.stages()) {
+            Map<Integer, Wear> wear = new TreeMap<>();
+            indicesOf(stage.rows()).forEach(n -> wear.put(n, wear(stage.rows(), n)));
+            wears.add(wear);
+        }
+        list(new int[axis.stages().size()], 0);
     }
 
-    static Answer plan(AxisSpec axis, PlanRequest request) {
-        BruteForce force = new BruteForce(axis, request);
-        force.list(new int[axis.stages().size()], 0);
-        return force.answer();
+    /** How many settings the rows, stops and limits allow, over teeth of any kind. */
+    int settings() {
+        return settings.size();
+    }
+
+    Answer plan(PlanRequest asked) {
+        request = asked;
+        lines = settings.stream().map(this::line).toList();
+        return answer();
+    }
+
+    private long place(int[] indices) {
+        long place = axis.datum();
+        for (int j = 0; j < indices.length; j++) {
+            place += axis.stages().get(j).pitch() * indices[j];
+        }
+        return place;
     }
 
     private void list(int[] indices, int stage) {
         if (stage == indices.length) {
-            long place = axis.datum();
-            for (int j = 0; j < indices.length; j++) {
-                place += axis.stages().get(j).pitch() * indices[j];
-            }
-            if (limitsHold(indices) && stopsAllow(place)) {
-                lines.add(line(indices.clone(), place));
+            if (limitsHold(indices) && stopsAllow(place(indices))) {
+                settings.add(indices.clone());
             }
             return;
         }
-        for (int n : indicesOf(axis.stages().get(stage).rows())) {
+        for (int n : wears.get(stage).keySet()) {
             indices[stage] = n;
             list(indices, stage + 1);
         }
@@ -150,7 +169,7 @@ final class BruteForce {
         return false;
     }
 
-    private Line line(int[] indices, long place) {
+    private Line line(int[] indices) {
         long effort = 0;
         List<Integer> worn = new ArrayList<>();
         boolean barred = false;
@@ -158,14 +177,15 @@ final class BruteForce {
             StageSpec stage = axis.stages().get(j);
             long teeth = (long) indices[j] - request.from().index(j);
             effort += teeth == 0 ? 0 : stage.cost().releaseMs() + stage.cost().perToothMs() * Math.abs(teeth);
-            Wear wear = wear(stage.rows(), indices[j]);
+            Wear wear = wears.get(j).get(indices[j]);
             barred |= wear == Wear.BARRED;
             if (wear == Wear.WORN) {
                 worn.add(j);
             }
         }
+        long place = place(indices);
         long position = turn == 0 ? place : ((place % turn) + turn) % turn;
-        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), effort, worn), barred, place);
+        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), effort, worn), barred);
     }
 
     /** Position minus target; on a rotary axis the short way round, half a turn counting as up. */
