@@ -15,7 +15,7 @@ final class BundleTable {
     /** Objects of the model are EMF objects, so whoever has them in hand meets EMF. */
     private static final Set<String> MODEL_TYPES = Set.of("org.eclipse.emf.common", "org.eclipse.emf.ecore");
     private static final Set<String> WINDOW = Set.of("org.eclipse.core", "org.eclipse.equinox", "org.eclipse.osgi",
-            "org.osgi.framework", "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.ui");
+            "org.osgi", "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.ui");
 
     /** The bundles as they are meant to be. */
     static final BundleTable PITCHSTACK = new BundleTable(List.of(
