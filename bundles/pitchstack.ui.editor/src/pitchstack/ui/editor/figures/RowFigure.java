@@ -49,7 +49,8 @@ public final class RowFigure extends SceneFigure {
         return base;
     }
 
-    RowPlace row() {
+    /** Where the row stands in the scene shown last. */
+    public RowPlace row() {
         AxisPlaces.Rows rows = scene().places().stages().get(stage);
         return base ? rows.base() : rows.rider();
     }

@@ -3,6 +3,7 @@ package pitchstack.ui.editor.parts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.GraphicsSource;
@@ -23,6 +24,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.model.Row;
+import pitchstack.ui.editor.places.RowPlace;
 
 /** Shows the axis that a session looks at. Select by model elements; which parts draw them is nobody else's concern. */
 public final class StackViewer extends GraphicalViewerImpl {
@@ -99,6 +102,16 @@ public final class StackViewer extends GraphicalViewerImpl {
             }
             reveal(part);
         }
+    }
+
+    /** The tooth of a row at a pixel of the drawing; empty beside the row, or if the row is not drawn. */
+    public OptionalInt tooth(Row row, int x) {
+        if (!(getEditPartRegistry().get(row) instanceof RowEditPart part)) {
+            return OptionalInt.empty();
+        }
+        RowPlace place = part.rowFigure().row();
+        double at = view.scene().mapping().place(x);
+        return at < place.left() || at >= place.edge(place.teeth()) ? OptionalInt.empty() : OptionalInt.of(place.toothAt(at));
     }
 
     @Override
