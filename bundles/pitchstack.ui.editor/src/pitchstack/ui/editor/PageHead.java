@@ -5,11 +5,14 @@ import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
@@ -48,15 +51,17 @@ final class PageHead {
         axes.setToolTipText("The axis that is drawn");
         axes.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look()));
         ToolBar bar = new ToolBar(line, SWT.FLAT);
-        button(bar, "−", "Zoom out (Ctrl+−)", () -> page.view().zoom(1 / SideView.ZOOM_STEP));
-        button(bar, "Fit", "Fit the whole travel into the window (Ctrl+0)", () -> page.view().fit());
-        button(bar, "+", "Zoom in (Ctrl++)", () -> page.view().zoom(SideView.ZOOM_STEP));
+        button(bar, "zoom-out", "Zoom out (Ctrl+−)", () -> page.view().zoom(1 / SideView.ZOOM_STEP));
+        button(bar, "fit", "Fit the whole travel into the window (Ctrl+0)", () -> page.view().fit());
+        button(bar, "zoom-in", "Zoom in (Ctrl++)", () -> page.view().zoom(SideView.ZOOM_STEP));
         update();
     }
 
-    private static void button(ToolBar bar, String text, String tip, Runnable action) {
+    private static void button(ToolBar bar, String icon, String tip, Runnable action) {
         ToolItem item = new ToolItem(bar, SWT.PUSH);
-        item.setText(text);
+        Image image = ImageDescriptor.createFromURL(PageHead.class.getResource("/icons/" + icon + ".svg")).createImage();
+        item.setImage(image);
+        item.addDisposeListener(event -> image.dispose());
         item.setToolTipText(tip);
         item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
     }
@@ -73,9 +78,9 @@ final class PageHead {
         List<Axis> all = session.positioner().getAxes();
         axes.setItems(all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new));
         axes.select(all.indexOf(session.axis()));
-        for (org.eclipse.swt.widgets.Control control : List.of(axisLabel, axes)) {
+        for (Control control : List.of(axisLabel, axes)) {
             control.setVisible(all.size() > 1);
-            ((org.eclipse.swt.layout.GridData) control.getLayoutData()).exclude = all.size() < 2;
+            GridDataFactory.swtDefaults().exclude(all.size() < 2).applyTo(control);
         }
         line.layout();
     }

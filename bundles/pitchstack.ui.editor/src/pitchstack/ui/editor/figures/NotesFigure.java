@@ -20,7 +20,13 @@ import pitchstack.ui.editor.places.Scene;
  */
 public final class NotesFigure extends SceneFigure {
     private static final int SPACE = 6;
+    /** Ends of a bracket this far outside are cut off with the rest. */
     private static final int HOOK = 5;
+
+    /** A narrower bracket would be a blot. */
+    private static final int LEAST_BRACKET = 12;
+    /** A narrower row is not counted along. */
+    private static final int LEAST_NUMBERED = 24;
 
     private int body;
     private String name = "";
@@ -64,6 +70,7 @@ public final class NotesFigure extends SceneFigure {
         }
     }
 
+    /** The name in the middle of the body; beside it where it is too narrow, and at the side where it is out of sight. */
     private void paintName(Graphics graphics, Extent px) {
         Extent open = scene().open();
         boolean left = px.to() < open.from();
@@ -72,9 +79,20 @@ public final class NotesFigure extends SceneFigure {
         graphics.setFont(left || right ? look().plain() : look().bold());
         graphics.setForegroundColor(left || right ? look().softInk() : look().ink());
         int width = width(text, graphics.getFont());
-        double middle = open.intersect(px).middle();
-        double x = Math.max(open.from() + SPACE, Math.min(open.to() - SPACE - width, middle - width / 2.0));
+        Extent seen = open.intersect(px);
+        double wanted = seen.length() > width + 2 * SPACE ? seen.middle() - width / 2.0
+                : px.to() + 2 * SPACE + width < open.to() ? px.to() + 2 * SPACE : px.from() - 2 * SPACE - width;
+        double x = Math.max(open.from() + SPACE, Math.min(open.to() - SPACE - width, wanted));
         graphics.drawString(text, whole(x), getBounds().y + (getBounds().height - height(graphics.getFont())) / 2);
+    }
+
+    /** Text on what is drawn below it, so that no line runs through it. */
+    private void paintOver(Graphics graphics, String text, double x, int y) {
+        Extent body = scene().mapping().px(scene().places().bodies().get(this.body).extent());
+        boolean on = x > body.from() && x + width(text, look().small()) < body.to();
+        graphics.setBackgroundColor(on ? look().body() : look().ground());
+        graphics.fillRectangle(whole(x) - 2, y + 1, width(text, look().small()) + 4, height(look().small()) - 2);
+        graphics.drawString(text, whole(x), y);
     }
 
     private void paintWear(Graphics graphics, LabelLane lane, RowPlace row, RowSpec spec, int y) {
@@ -86,15 +104,18 @@ public final class NotesFigure extends SceneFigure {
             }
             String text = range.wear().name().toLowerCase(Locale.ROOT) + " "
                     + (teeth.count() == 1 ? "" + teeth.first() : teeth.first() + "–" + teeth.last());
-            int width = width(text, look().small());
+            double half = width(text, look().small()) / 2.0;
             double middle = scene().open().intersect(px).middle();
-            OptionalDouble x = lane.takeNear(new Extent(middle - width / 2.0, middle + width / 2.0));
+            OptionalDouble x = lane.takeNear(new Extent(middle - half, middle + half));
             graphics.setForegroundColor(look().wear(range.wear()));
-            x.ifPresent(at -> graphics.drawString(text, whole(at), y));
+            x.ifPresent(at -> paintOver(graphics, text, at, y));
         }
     }
 
     private void paintNumbers(Graphics graphics, LabelLane lane, RowPlace row) {
+        if (scene().px(row).length() < LEAST_NUMBERED) {
+            return;
+        }
         Detail detail = scene().detail(row);
         int every = detail.numberEvery(width("0" + row.teeth(), look().small()) + 2.0 * SPACE);
         ToothSpan seen = row.teethIn(scene().mapping().places(scene().open()));
@@ -109,7 +130,7 @@ public final class NotesFigure extends SceneFigure {
         }
     }
 
-    /** A bracket over the engaged teeth with their number. */
+    /** A bracket over the engaged teeth, with their number on it, or beside it where it is too narrow. */
     private void paintEngaged(Graphics graphics, LabelLane lane, AxisPlaces.Rows rows) {
         int count = rows.engagedRider().count();
         String text = count == 0 ? "no teeth engaged" : count + " engaged";
@@ -118,28 +139,25 @@ public final class NotesFigure extends SceneFigure {
         if (px.to() < scene().open().from() || px.from() > scene().open().to()) {
             return;
         }
-        Extent seen = scene().open().intersect(px);
-        boolean inside = seen.length() > width + 4 * SPACE;
-        double wanted = inside ? seen.middle() - width / 2.0 : px.to() + SPACE;
-        OptionalDouble x = lane.takeNear(new Extent(wanted, wanted + width));
-        int y = getBounds().bottom() - height(look().small()) / 2 - 2;
         graphics.setForegroundColor(look().ink());
-        if (count > 0) {
-            paintBracket(graphics, px, y, inside && x.isPresent() ? new Extent(x.getAsDouble() - SPACE, x.getAsDouble() + width + SPACE)
-                    : new Extent(px.to(), px.to()));
+        if (count > 0 && px.length() > LEAST_BRACKET) {
+            paintBracket(graphics, px, getBounds().bottom() - height(look().small()) / 2 - 1);
         }
-        x.ifPresent(at -> graphics.drawString(text, whole(at), getBounds().bottom() - height(look().small()) - 1));
+        Extent seen = scene().open().intersect(px);
+        boolean on = seen.length() > width + 4 * SPACE;
+        if (!on) {
+            lane.take(seen);
+        }
+        double left = on ? seen.middle() - width / 2.0 : px.to() + SPACE;
+        lane.takeNear(new Extent(left, left + width))
+                .ifPresent(x -> paintOver(graphics, text, x, getBounds().bottom() - height(look().small()) - 1));
     }
 
-    /** The bracket, with a gap for its text. */
-    private void paintBracket(Graphics graphics, Extent px, int y, Extent gap) {
+    private void paintBracket(Graphics graphics, Extent px, int y) {
         int left = whole(Math.max(px.from(), scene().open().from() - HOOK));
         int right = whole(Math.min(px.to(), scene().open().to() + HOOK)) - 1;
-        graphics.drawLine(left, y, Math.min(right, whole(gap.from())), y);
-        if (gap.to() < right) {
-            graphics.drawLine(whole(gap.to()), y, right, y);
-        }
-        graphics.drawLine(left, y, left, y + HOOK);
-        graphics.drawLine(right, y, right, y + HOOK);
+        graphics.drawLine(left, y, right, y);
+        graphics.drawLine(left, y, left, getBounds().bottom() - 2);
+        graphics.drawLine(right, y, right, getBounds().bottom() - 2);
     }
 }

@@ -18,6 +18,8 @@ public final class RowFigure extends SceneFigure {
     /** Tips stop short of the roots they go into, as they do in metal. */
     private static final int TIP_CLEARANCE = 3;
     private static final int MARK = 4;
+    /** On a narrower row the mark would hide it. */
+    private static final int LEAST_MARKED = 24;
 
     private final boolean base;
     private int stage;
@@ -105,7 +107,7 @@ public final class RowFigure extends SceneFigure {
             try (FinePen pen = new FinePen(graphics)) {
                 solidEnd(outline(solidStart(pen, run, origin), run, origin), run, origin).fill();
             }
-            if (detail.outlines() || engaged) {
+            if (detail.outlines()) {
                 try (FinePen pen = new FinePen(graphics)) {
                     outline(pen, run, origin).draw();
                 }
@@ -154,7 +156,7 @@ public final class RowFigure extends SceneFigure {
     /** A triangle in the strip: the rider's first tooth, and the base tooth it stands over at index 0. */
     private void paintMark(Graphics graphics, int origin) {
         int tooth = base ? scene().spec().stages().get(stage).rows().start() : 0;
-        if (tooth < 0 || tooth > row().teeth()) {
+        if (tooth < 0 || tooth > row().teeth() || scene().px(row()).length() < LEAST_MARKED) {
             return;
         }
         double x = x(tooth, origin);

@@ -89,7 +89,7 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
             return;
         }
         Scene scene = view.scene();
-        axisFigure().show(scene, name(), view.position(), new LabelFigure.Words("Base", name(),
+        axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
                 "", "datum " + scene.spec().scale().format(scene.spec().datum()), ""));
         for (Object child : getChildren()) {
             ((StageEditPart) child).show(scene);

@@ -18,7 +18,7 @@ import pitchstack.ui.editor.figures.RowFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A row of teeth. Pressing it selects it, dragging it moves the body that it is on. */
-public final class RowEditPart extends AbstractGraphicalEditPart {
+public final class RowEditPart extends AbstractGraphicalEditPart implements Tipped {
     private final SideView view;
 
     RowEditPart(Row row, SideView view) {
@@ -66,6 +66,12 @@ public final class RowEditPart extends AbstractGraphicalEditPart {
         int body = stage.number() + (isBase() ? 0 : 1);
         return body == 0 ? new SelectEditPartTracker(pressed)
                 : new StageDragTracker(pressed, (StageEditPart) stage.getParent().getChildren().get(body - 1), view);
+    }
+
+    @Override
+    public String tip() {
+        return (isBase() ? "Base row of " : "Rider row of ") + ((StageEditPart) getParent()).stage().getName() + ", "
+                + row().getTeeth() + " teeth";
     }
 
     void show(Scene scene, int number) {

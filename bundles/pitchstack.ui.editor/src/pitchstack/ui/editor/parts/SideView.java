@@ -8,6 +8,7 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
@@ -88,6 +89,12 @@ public final class SideView {
     public String position() {
         AxisSpec spec = session.analysis().spec();
         return spec.scale().format(spec.position(session.shown()));
+    }
+
+    /** What the ruler measures, with its unit. */
+    String measured() {
+        return session.analysis().spec().scale() instanceof LinearScale linear ? "Position, " + linear.unit().symbol()
+                : "Angle, °";
     }
 
     /** Whether the whole reach is kept in view. */

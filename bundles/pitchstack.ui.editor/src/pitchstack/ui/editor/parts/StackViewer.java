@@ -2,6 +2,7 @@
 package pitchstack.ui.editor.parts;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.eclipse.draw2d.FigureCanvas;
@@ -10,6 +11,7 @@ import org.eclipse.draw2d.GraphicsSource;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.LightweightSystem;
 import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
@@ -19,6 +21,7 @@ import org.eclipse.gef.editparts.ScalableRootEditPart;
 import org.eclipse.gef.ui.parts.GraphicalViewerImpl;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.MouseListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -46,6 +49,17 @@ public final class StackViewer extends GraphicalViewerImpl {
         setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1), (MouseWheelHandler) (event, viewer) -> zoom(event));
         setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD2), (MouseWheelHandler) (event, viewer) -> pan(event));
         setContents(session.axis());
+        getControl().addMouseMoveListener(event -> showTip(event.stateMask, event.x, event.y));
+        getControl().addMouseListener(MouseListener.mouseDownAdapter(event -> getControl().setToolTipText(null)));
+    }
+
+    /** The system's own tip, which goes away by itself when something is dragged. */
+    private void showTip(int state, int x, int y) {
+        EditPart part = (state & SWT.BUTTON_MASK) != 0 ? null : findObjectAt(new Point(x, y));
+        String tip = part instanceof Tipped tipped ? tipped.tip() : null;
+        if (!Objects.equals(tip, getControl().getToolTipText())) {
+            getControl().setToolTipText(tip);
+        }
     }
 
     @Override

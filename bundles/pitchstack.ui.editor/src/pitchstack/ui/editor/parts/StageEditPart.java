@@ -15,13 +15,11 @@ import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.StageFigure;
-import pitchstack.ui.editor.figures.TipFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A stage with the body it moves. */
-public final class StageEditPart extends AbstractGraphicalEditPart {
+public final class StageEditPart extends AbstractGraphicalEditPart implements Tipped {
     private final SideView view;
-    private final TipFigure tip = new TipFigure();
 
     StageEditPart(Stage stage, SideView view) {
         this.view = view;
@@ -43,9 +41,7 @@ public final class StageEditPart extends AbstractGraphicalEditPart {
 
     @Override
     protected IFigure createFigure() {
-        StageFigure figure = new StageFigure(view.look());
-        figure.setToolTip(tip);
-        return figure;
+        return new StageFigure(view.look());
     }
 
     private StageFigure stageFigure() {
@@ -73,6 +69,15 @@ public final class StageEditPart extends AbstractGraphicalEditPart {
         return new StageDragTracker(this, this, view);
     }
 
+    private StageWords words() {
+        return new StageWords(stage(), rows(), view.session().shown().index(number()));
+    }
+
+    @Override
+    public String tip() {
+        return words().tip();
+    }
+
     /** Where its body is drawn. */
     Rectangle bodyBounds() {
         return stageFigure().bodyBounds();
@@ -84,9 +89,7 @@ public final class StageEditPart extends AbstractGraphicalEditPart {
             return;
         }
         boolean carriage = number == ((Axis) stage().eContainer()).getStages().size() - 1;
-        StageWords words = new StageWords(stage(), rows(), view.session().shown().index(number));
-        stageFigure().show(scene, number, carriage ? stage().getName() + " · carriage" : stage().getName(), words.label());
-        tip.setText(words.tip());
+        stageFigure().show(scene, number, carriage ? stage().getName() + " · carriage" : stage().getName(), words().label());
         for (Object child : getChildren()) {
             ((RowEditPart) child).show(scene, number);
         }

@@ -28,13 +28,13 @@ public record StageWords(Stage stage, RowPair rows, int index) {
     /** The label at the left. */
     public LabelFigure.Words label() {
         return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(), "index " + signed(index),
-                range() + " · " + rows.engagedBase(index).count() + " engaged", wear());
+                range() + ", " + rows.engagedBase(index).count() + " engaged", wear());
     }
 
     /** All of it, for a tooltip. */
     public String tip() {
         List<String> lines = new ArrayList<>(List.of(name(), "Pitch " + pitch() + ", " + stage.getSource().getLiteral(),
-                "Index " + signed(index) + " " + range(), rows.engagedBase(index).count() + " teeth engaged, at least "
+                "Index " + signed(index) + ", range " + range(), rows.engagedBase(index).count() + " teeth engaged, at least "
                         + Math.max(1, rows.minimumEngaged()) + " wanted"));
         if (!wear().isEmpty()) {
             lines.add(wear());
@@ -44,7 +44,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
 
     /** One sentence, for a screen reader and the status line. */
     public String sentence() {
-        return name() + ", index " + signed(index) + " " + range() + ", " + rows.engagedBase(index).count()
+        return name() + ", index " + signed(index) + ", range " + range() + ", " + rows.engagedBase(index).count()
                 + " teeth engaged" + (wear().isEmpty() ? "" : ", " + wear());
     }
 
@@ -77,7 +77,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
 
     private String range() {
         IndexRange range = rows.indices();
-        return range.isEmpty() ? "of none" : "of " + signed(range.first()) + " to " + signed(range.last());
+        return range.isEmpty() ? "none" : signed(range.first()) + " to " + signed(range.last());
     }
 
     private String wear() {

@@ -7,14 +7,12 @@ import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import pitchstack.model.WornRange;
-import pitchstack.ui.editor.figures.TipFigure;
 import pitchstack.ui.editor.figures.WornRangeFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** Marked teeth of a row. */
-public final class WornRangeEditPart extends AbstractGraphicalEditPart {
+public final class WornRangeEditPart extends AbstractGraphicalEditPart implements Tipped {
     private final SideView view;
-    private final TipFigure tip = new TipFigure();
 
     WornRangeEditPart(WornRange range, SideView view) {
         this.view = view;
@@ -31,9 +29,7 @@ public final class WornRangeEditPart extends AbstractGraphicalEditPart {
 
     @Override
     protected IFigure createFigure() {
-        WornRangeFigure figure = new WornRangeFigure(view.look(), rowPart().rowFigure());
-        figure.setToolTip(tip);
-        return figure;
+        return new WornRangeFigure(view.look(), rowPart().rowFigure());
     }
 
     @Override
@@ -46,8 +42,12 @@ public final class WornRangeEditPart extends AbstractGraphicalEditPart {
         return rowPart().tracker(this);
     }
 
+    @Override
+    public String tip() {
+        return MarkWords.of(range()) + (range().getNote() == null ? "" : "\n" + range().getNote());
+    }
+
     void show(Scene scene, pitchstack.core.stack.WornRange marked) {
         ((WornRangeFigure) getFigure()).show(scene, marked);
-        tip.setText(MarkWords.of(range()) + (range().getNote() == null ? "" : "\n" + range().getNote()));
     }
 }

@@ -10,7 +10,7 @@ package pitchstack.ui.editor.places;
  */
 public record Mapping(Extent reach, double pxPerCount) {
     /** Pixels at the left end of the drawing that the labels cover. */
-    public static final int GUTTER = 196;
+    public static final int GUTTER = 212;
     /** Free pixels at both ends, so that an end is seen to be one. */
     public static final int MARGIN = 28;
     /** A tooth of the finest row is drawn at most this wide: enough to see two pitches drift apart. */
