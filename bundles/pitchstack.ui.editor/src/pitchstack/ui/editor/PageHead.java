@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor;
+
+import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Wear;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.ui.editor.parts.SideView;
+
+/** The line above the drawing: where the carriage stands, which axis is looked at, and the zoom. */
+final class PageHead {
+    private static final int POSITION_LARGER_BY = 9;
+
+    private final Session session;
+    private final Composite line;
+    private final Label position;
+    private final Label note;
+    private final Label axisLabel;
+    private final Combo axes;
+
+    PageHead(Composite parent, Session session, StackPage page) {
+        this.session = session;
+        line = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(5).margins(14, 4).spacing(12, 0).applyTo(line);
+        position = new Label(line, SWT.NONE);
+        Font large = FontDescriptor.createFrom(position.getFont()).increaseHeight(POSITION_LARGER_BY).setStyle(SWT.BOLD)
+                .createFont(line.getDisplay());
+        position.setFont(large);
+        position.addDisposeListener(event -> large.dispose());
+        note = new Label(line, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(note);
+        axisLabel = new Label(line, SWT.NONE);
+        axisLabel.setText("&Axis");
+        axes = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
+        axes.setToolTipText("The axis that is drawn");
+        axes.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> look()));
+        ToolBar bar = new ToolBar(line, SWT.FLAT);
+        button(bar, "zoom-out", "Zoom out (Ctrl+−)", () -> page.view().zoom(1 / SideView.ZOOM_STEP));
+        button(bar, "fit", "Fit the whole travel into the window (Ctrl+0)", () -> page.view().fit());
+        button(bar, "zoom-in", "Zoom in (Ctrl++)", () -> page.view().zoom(SideView.ZOOM_STEP));
+        update();
+    }
+
+    private static void button(ToolBar bar, String icon, String tip, Runnable action) {
+        ToolItem item = new ToolItem(bar, SWT.PUSH);
+        Image image = ImageDescriptor.createFromURL(PageHead.class.getResource("/icons/" + icon + ".svg")).createImage();
+        item.setImage(image);
+        item.addDisposeListener(event -> image.dispose());
+        item.setToolTipText(tip);
+        item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+    }
+
+    private void look() {
+        session.look(session.positioner().getAxes().get(axes.getSelectionIndex()));
+    }
+
+    /** Takes up a change of the session. */
+    void update() {
+        AxisSpec spec = session.analysis().spec();
+        position.setText(spec.scale().format(spec.position(session.shown())));
+        note.setText(note(spec));
+        List<Axis> all = session.positioner().getAxes();
+        axes.setItems(all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new));
+        axes.select(all.indexOf(session.axis()));
+        for (Control control : List.of(axisLabel, axes)) {
+            control.setVisible(all.size() > 1);
+            GridDataFactory.swtDefaults().exclude(all.size() < 2).applyTo(control);
+        }
+        line.layout();
+    }
+
+    private String note(AxisSpec spec) {
+        Wear wear = spec.wearAt(session.shown());
+        String worn = switch (wear) {
+            case CLEAN -> "";
+            case WORN -> "worn teeth engaged";
+            case BARRED -> "barred teeth engaged";
+        };
+        if (session.preview().isEmpty()) {
+            return worn;
+        }
+        long from = spec.position(session.analysis().current());
+        String moved = spec.scale().formatError(spec.scale().difference(spec.position(session.shown()), from)) + " from "
+                + spec.scale().format(from);
+        return worn.isEmpty() ? moved : moved + ", " + worn;
+    }
+}

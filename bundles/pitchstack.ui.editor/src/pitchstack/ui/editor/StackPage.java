@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor;
+
+import java.util.OptionalInt;
+import org.eclipse.gef.DefaultEditDomain;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.events.MouseEvent;
+import org.eclipse.swt.events.MouseListener;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import pitchstack.edit.Session;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.model.Row;
+import pitchstack.ui.editor.parts.Elements;
+import pitchstack.ui.editor.parts.HistoryCommandStack;
+import pitchstack.ui.editor.parts.SideView;
+import pitchstack.ui.editor.parts.StackViewer;
+import pitchstack.ui.editor.parts.StageWords;
+
+/** The page of an editor: a head with the position of the carriage, and the side view below it. */
+public final class StackPage {
+    private final Session session;
+    private final StackEditor editor;
+    private final StackViewer viewer = new StackViewer();
+    private final PageHead head;
+    private final ModelSelection selection;
+    private int pressedX;
+
+    StackPage(Composite parent, Session session, HistoryCommandStack history, StackEditor editor) {
+        this.session = session;
+        this.editor = editor;
+        Composite page = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
+        head = new PageHead(page, session, this);
+        DefaultEditDomain domain = new DefaultEditDomain(editor);
+        domain.setCommandStack(history);
+        viewer.open(page, session);
+        domain.addViewer(viewer);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas());
+        selection = new ModelSelection(session, viewer);
+        selection.addSelectionChangedListener(event -> tellStatus());
+        canvas().addMouseListener(MouseListener.mouseDownAdapter(this::pressed));
+        canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = sentence();
+            }
+        });
+    }
+
+    private void pressed(MouseEvent event) {
+        pressedX = view().scrolled().x + event.x;
+    }
+
+    /** The canvas of the drawing. */
+    public Control canvas() {
+        return viewer.getControl();
+    }
+
+    /** What is seen. */
+    public SideView view() {
+        return viewer.view();
+    }
+
+    /** What is selected. */
+    public ModelSelection selection() {
+        return selection;
+    }
+
+    /** The tooth of a drawn row that was pressed last; empty if the press was beside the row. */
+    public OptionalInt pressedTooth(Row row) {
+        return viewer.tooth(row, pressedX);
+    }
+
+    void setMenu(MenuManager menu) {
+        canvas().setMenu(menu.createContextMenu(canvas()));
+    }
+
+    void setFocus() {
+        canvas().setFocus();
+    }
+
+    void sessionChanged(Change change) {
+        viewer.sessionChanged(change);
+        head.update();
+        tellStatus();
+    }
+
+    private void tellStatus() {
+        editor.getEditorSite().getActionBars().getStatusLineManager().setMessage(sentence());
+    }
+
+    /** The position and the selected stage in one sentence. */
+    private String sentence() {
+        String position = "Carriage of " + session.axis().getName() + " at " + view().position();
+        return viewer.selectedElement().flatMap(Elements::stage)
+                .map(stage -> position + "; " + new StageWords(stage,
+                        session.analysis().spec().stages().get(Elements.number(stage)).rows(),
+                        session.shown().index(Elements.number(stage))).sentence())
+                .orElse(position);
+    }
+}

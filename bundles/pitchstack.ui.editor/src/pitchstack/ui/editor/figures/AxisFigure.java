@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.figures;
+
+import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Mapping;
+import pitchstack.ui.editor.places.Scene;
+
+/** The whole side view: ruler on top, stages from the carriage down to the base, labels at the left. */
+public final class AxisFigure extends Figure {
+    private static final int DASH = 4;
+
+    private final Look look;
+    private final Figure stages = new Stages();
+    private final StageFigure base;
+    private final RulerFigure ruler;
+    private Scene scene;
+
+    /** An axis without stages. */
+    public AxisFigure(Look look) {
+        this.look = look;
+        base = new StageFigure(look);
+        ruler = new RulerFigure(look);
+        add(base);
+        add(stages);
+        add(ruler);
+    }
+
+    /** Where the figures of the stages belong. */
+    public IFigure stages() {
+        return stages;
+    }
+
+    /** Shows a scene. The stages are shown it by their own parts. */
+    public void show(Scene shown, String title, String position, LabelFigure.Words baseWords) {
+        scene = shown;
+        setPreferredSize(new Dimension(shown.mapping().width(), shown.bands().height()));
+        stages.setBounds(getBounds());
+        base.show(shown, -1, "base", baseWords);
+        ruler.show(shown, title, position);
+        repaint();
+    }
+
+    /** Marks the base as selected, or not. */
+    public void setSelected(boolean marked) {
+        base.setSelected(marked);
+    }
+
+    @Override
+    protected void paintFigure(Graphics graphics) {
+        graphics.setBackgroundColor(look.ground());
+        graphics.fillRectangle(getBounds());
+        if (scene == null) {
+            return;
+        }
+        graphics.setBackgroundColor(look.panel());
+        graphics.fillRectangle(new Rectangle(scene.left(), getBounds().y, Mapping.GUTTER, getBounds().height));
+        graphics.setForegroundColor(look.hair());
+        int edge = scene.left() + Mapping.GUTTER - 1;
+        graphics.drawLine(edge, getBounds().y, edge, getBounds().bottom());
+        int x = SceneFigure.whole(scene.mapping().px(scene.places().carriage()));
+        if (x > edge) {
+            graphics.setForegroundColor(look.mark());
+            for (int y = scene.top() + Bands.RULER; y < scene.bands().top(); y += 2 * DASH) {
+                graphics.drawLine(x, y, x, Math.min(y + DASH, scene.bands().top()) - 1);
+            }
+        }
+    }
+
+    /** Takes a click only where a stage does, so that the ground is the axis's own. */
+    private static final class Stages extends Figure {
+        @Override
+        public boolean containsPoint(int x, int y) {
+            return getChildren().stream().anyMatch(child -> ((IFigure) child).containsPoint(x, y));
+        }
+    }
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.figures;
+
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Extent;
+import pitchstack.ui.editor.places.Mapping;
+import pitchstack.ui.editor.places.RulerStep;
+import pitchstack.ui.editor.places.Scene;
+
+/** The position scale along the top, with a pointer and a flag at the carriage. It stays at the top while bodies scroll. */
+public final class RulerFigure extends SceneFigure {
+    private static final int LONG_TICK = 10;
+    private static final int SHORT_TICK = 5;
+    private static final int POINTER = 7;
+    private static final int PAD = 6;
+    private static final int LEAST_STEP_PX = 84;
+
+    private String title = "";
+    private String position = "";
+
+    /** A ruler of any axis. */
+    public RulerFigure(Look look) {
+        super(look);
+    }
+
+    /**
+     * Shows the ruler.
+     *
+     * @param called what is measured, shown at its left
+     * @param carriage the position of the carriage in words
+     */
+    public void show(Scene scene, String called, String carriage) {
+        title = called;
+        position = carriage;
+        show(scene, scene.left(), scene.top(), scene.width(), Bands.RULER);
+    }
+
+    @Override
+    void paintScene(Graphics graphics) {
+        graphics.setBackgroundColor(look().panel());
+        graphics.fillRectangle(getBounds());
+        int foot = getBounds().bottom() - 1;
+        graphics.setForegroundColor(look().hair());
+        graphics.drawLine(getBounds().x, foot, getBounds().right(), foot);
+        graphics.drawLine(getBounds().x + Mapping.GUTTER - 1, getBounds().y, getBounds().x + Mapping.GUTTER - 1, foot);
+        graphics.setFont(look().plain());
+        graphics.setForegroundColor(look().softInk());
+        graphics.drawString(title, getBounds().x + 14, getBounds().y + (getBounds().height - height(look().plain())) / 2);
+        Extent open = scene().open();
+        graphics.clipRect(new Rectangle(whole(open.from()), getBounds().y, whole(open.length()),
+                getBounds().height));
+        Extent flag = flag(open);
+        paintTicks(graphics, open, flag, foot);
+        paintPointer(graphics, open, flag, foot);
+    }
+
+    private double carriagePx() {
+        return scene().mapping().px(scene().places().carriage());
+    }
+
+    private String flagText(Extent open) {
+        return carriagePx() < open.from() ? "◂ " + position : carriagePx() > open.to() ? position + " ▸" : position;
+    }
+
+    private Extent flag(Extent open) {
+        double width = width(flagText(open), look().bold()) + 2.0 * PAD;
+        double left = Math.max(open.from() + 2, Math.min(open.to() - 2 - width, carriagePx() - width / 2));
+        return new Extent(left, left + width);
+    }
+
+    private void paintTicks(Graphics graphics, Extent open, Extent flag, int foot) {
+        RulerStep step = RulerStep.of(scene().spec().scale(), LEAST_STEP_PX / scene().mapping().pxPerCount());
+        Extent places = scene().mapping().places(open);
+        long first = (long) Math.floor(places.from() / step.counts());
+        long last = (long) Math.ceil(places.to() / step.counts());
+        graphics.setFont(look().small());
+        for (long k = first; k <= last; k++) {
+            for (int part = 0; part < step.parts(); part++) {
+                int x = whole(scene().mapping().px((k + part / (double) step.parts()) * step.counts()));
+                graphics.setForegroundColor(part == 0 ? look().ink() : look().softInk());
+                graphics.drawLine(x, foot - (part == 0 ? LONG_TICK : SHORT_TICK), x, foot);
+            }
+            String text = step.label().apply(k);
+            int width = width(text, look().small());
+            double x = scene().mapping().px(k * step.counts()) - width / 2.0;
+            if (x + width + PAD < flag.from() || x - PAD > flag.to()) {
+                graphics.setForegroundColor(look().softInk());
+                graphics.drawString(text, whole(x), foot - LONG_TICK - height(look().small()) - 1);
+            }
+        }
+    }
+
+    private void paintPointer(Graphics graphics, Extent open, Extent flag, int foot) {
+        int top = getBounds().y + 5;
+        graphics.setBackgroundColor(look().mark());
+        graphics.fillRoundRectangle(new Rectangle(whole(flag.from()), top, whole(flag.length()),
+                height(look().bold()) + 4), 6, 6);
+        graphics.setFont(look().bold());
+        graphics.setForegroundColor(look().ground());
+        graphics.drawString(flagText(open), whole(flag.from()) + PAD, top + 2);
+        int x = whole(carriagePx());
+        graphics.fillPolygon(new int[] {x, foot, x - POINTER, foot - POINTER - 4, x + POINTER, foot - POINTER - 4});
+    }
+}

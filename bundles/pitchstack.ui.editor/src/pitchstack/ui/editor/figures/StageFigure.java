@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.figures;
+
+import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Scene;
+
+/** A stage: its label, its moved body with the words on it, and room for its rows. Without a stage, the base. */
+public final class StageFigure extends Figure {
+    private final LabelFigure label;
+    private final TrackFigure track = new TrackFigure();
+    private final Figure rows = new Rows();
+    private final BodyFigure body;
+    private final NotesFigure notes;
+
+    /** An empty stage. */
+    public StageFigure(Look look) {
+        label = new LabelFigure(look);
+        body = new BodyFigure(look);
+        notes = new NotesFigure(look);
+        track.add(body);
+        track.add(rows);
+        track.add(notes);
+        add(track);
+        add(label);
+    }
+
+    /** Where the figures of the rows belong. */
+    public IFigure rows() {
+        return rows;
+    }
+
+    /** Where its body is, all of it. */
+    public Rectangle bodyBounds() {
+        return body.getBounds().getCopy();
+    }
+
+    /** Shows a stage, 0 being the lowest; −1 is the base. */
+    public void show(Scene scene, int number, String bodyName, LabelFigure.Words words) {
+        Bands bands = scene.bands();
+        int top = bands.stageTop(number);
+        int height = number < 0 ? bands.body() : bands.stageHeight();
+        setBounds(new Rectangle(scene.left(), top, scene.width(), height));
+        track.show(scene, top, height);
+        rows.setBounds(track.getBounds());
+        body.show(scene, number + 1);
+        notes.show(scene, number + 1, bodyName);
+        label.show(scene, top, height, words);
+    }
+
+    /** Marks it as selected, or not. */
+    public void setSelected(boolean marked) {
+        body.setSelected(marked);
+        label.setSelected(marked);
+    }
+
+    /** Whether a point is on the label or on something of the stage, not on the empty ground beside it. */
+    @Override
+    public boolean containsPoint(int x, int y) {
+        return super.containsPoint(x, y) && (label.containsPoint(x, y) || track.containsPoint(x, y));
+    }
+
+    /** Takes a click only where a row does. */
+    private static final class Rows extends Figure {
+        @Override
+        public boolean containsPoint(int x, int y) {
+            return super.containsPoint(x, y)
+                    && getChildren().stream().anyMatch(child -> ((IFigure) child).containsPoint(x, y));
+        }
+    }
+}

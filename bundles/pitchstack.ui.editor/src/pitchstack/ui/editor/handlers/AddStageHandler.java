@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.handlers;
+
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.handlers.HandlerUtil;
+import pitchstack.edit.AddElement;
+import pitchstack.edit.NewStack;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.Stage;
+import pitchstack.ui.editor.parts.Elements;
+
+/** Puts a stage on the selected one, or on top where the axis is selected, and selects it. */
+public final class AddStageHandler extends StageHandler {
+    @Override
+    boolean applies(EObject element) {
+        return Elements.axis(element).isPresent();
+    }
+
+    @Override
+    void run(ExecutionEvent event, Session session, EObject element) {
+        Axis axis = Elements.axis(element).orElseThrow();
+        Stage stage = NewStack.stage(axis);
+        session.run(AddElement.stage(axis, Elements.stage(element).map(below -> Elements.number(below) + 1)
+                .orElse(axis.getStages().size()), stage));
+        IWorkbenchPart part = HandlerUtil.getActivePart(event);
+        if (part != null && part.getSite().getSelectionProvider() != null) {
+            part.getSite().getSelectionProvider().setSelection(new StructuredSelection(stage));
+        }
+    }
+}

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.handlers;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.ui.handlers.HandlerUtil;
+import pitchstack.ui.editor.files.Opening;
+
+/** File &gt; New: a new positioner that is in no file yet. */
+public final class NewHandler extends AbstractHandler {
+    @Override
+    public Object execute(ExecutionEvent event) throws ExecutionException {
+        new Opening(HandlerUtil.getActiveWorkbenchWindowChecked(event)).untitled();
+        return null;
+    }
+}

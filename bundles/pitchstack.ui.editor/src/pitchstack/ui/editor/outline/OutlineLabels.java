@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.outline;
+
+import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
+import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.jface.viewers.StyledString;
+import org.eclipse.swt.graphics.Image;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackPackage.Literals;
+import pitchstack.model.Positioner;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.model.Target;
+import pitchstack.model.WornRange;
+import pitchstack.ui.editor.parts.MarkWords;
+import pitchstack.ui.editor.parts.StageWords;
+
+/** Names, and behind them the numbers that tell most. */
+final class OutlineLabels extends LabelProvider implements IStyledLabelProvider {
+    private final Session session;
+
+    OutlineLabels(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public StyledString getStyledText(Object element) {
+        if (element instanceof Positioner positioner) {
+            return words(positioner.getTitle(), "");
+        }
+        if (element instanceof Axis axis) {
+            AxisSpec spec = session.analysis(axis).spec();
+            return words(axis.getName(), spec.scale().format(spec.position(session.analysis(axis).current())));
+        }
+        if (element instanceof Stage stage) {
+            return words(stage.getName(), text(stage.getPitch()) + ", index " + StageWords.signed(stage.getIndex()));
+        }
+        if (element instanceof Row row) {
+            boolean base = row.eContainmentFeature() == Literals.STAGE__BASE_ROW;
+            return words(base ? "base row" : "rider row", row.getTeeth() + " teeth");
+        }
+        if (element instanceof WornRange range) {
+            return words(MarkWords.of(range), text(range.getNote()));
+        }
+        return element instanceof Target target ? words("target " + text(target.getName()), text(target.getPosition()))
+                : words(String.valueOf(element), "");
+    }
+
+    private static StyledString words(String name, String numbers) {
+        StyledString text = new StyledString(text(name).isBlank() ? "without a name" : name);
+        return numbers.isBlank() ? text : text.append("  " + numbers, StyledString.QUALIFIER_STYLER);
+    }
+
+    private static String text(String text) {
+        return text == null ? "" : text;
+    }
+
+    @Override
+    public Image getImage(Object element) {
+        return null;
+    }
+
+    @Override
+    public String getText(Object element) {
+        return getStyledText(element).getString();
+    }
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.outline;
+
+import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
+import pitchstack.edit.Session;
+import pitchstack.edit.SessionListener;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.editor.EditorActions;
+import pitchstack.ui.editor.ModelSelection;
+
+/** The document as a tree. What is selected here is selected in the drawing, and the other way round. */
+public final class StackOutline extends ContentOutlinePage {
+    private static final int OPEN_LEVELS = 3;
+
+    private final Session session;
+    private final ModelSelection drawing;
+    private final EditorActions actions;
+    private final SessionListener sessionListener = this::sessionChanged;
+    private final ISelectionChangedListener drawingListener = event -> setSelection(event.getSelection());
+
+    /**
+     * @param session the document
+     * @param drawing what is selected in the drawing
+     * @param actions the editor's actions, which serve here too
+     */
+    public StackOutline(Session session, ModelSelection drawing, EditorActions actions) {
+        this.session = session;
+        this.drawing = drawing;
+        this.actions = actions;
+    }
+
+    @Override
+    public void createControl(Composite parent) {
+        super.createControl(parent);
+        TreeViewer tree = getTreeViewer();
+        tree.setContentProvider(new OutlineContent());
+        tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+        tree.setAutoExpandLevel(OPEN_LEVELS);
+        tree.setInput(session);
+        session.addListener(sessionListener);
+        drawing.addSelectionChangedListener(drawingListener);
+        addSelectionChangedListener(event -> {
+            if (!event.getSelection().equals(drawing.getSelection())) {
+                drawing.setSelection(event.getSelection());
+            }
+            actions.update();
+        });
+        actions.register(getSite().getActionBars());
+        setSelection(drawing.getSelection());
+    }
+
+    private void sessionChanged(Change change) {
+        if (change == Change.DOCUMENT && getTreeViewer() != null) {
+            getTreeViewer().refresh();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        session.removeListener(sessionListener);
+        drawing.removeSelectionChangedListener(drawingListener);
+        super.dispose();
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import java.util.List;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import pitchstack.model.Axis;
+import pitchstack.model.Stage;
+import pitchstack.ui.editor.figures.AxisFigure;
+import pitchstack.ui.editor.figures.LabelFigure;
+import pitchstack.ui.editor.places.Scene;
+
+/** The axis that is looked at. It hands every new scene down to all that is drawn. */
+public final class AxisEditPart extends AbstractGraphicalEditPart {
+    private final SideView view;
+
+    AxisEditPart(Axis axis, SideView view) {
+        this.view = view;
+        setModel(axis);
+    }
+
+    /** The axis. */
+    public Axis axis() {
+        return (Axis) getModel();
+    }
+
+    @Override
+    protected IFigure createFigure() {
+        return new AxisFigure(view.look());
+    }
+
+    @Override
+    public IFigure getContentPane() {
+        return axisFigure().stages();
+    }
+
+    private AxisFigure axisFigure() {
+        return (AxisFigure) getFigure();
+    }
+
+    @Override
+    protected List<Stage> getModelChildren() {
+        return axis().getStages();
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(axisFigure()::setSelected));
+    }
+
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new PanTracker(this, view);
+    }
+
+    @Override
+    public void activate() {
+        super.activate();
+        view.onChange(this::show);
+        show();
+    }
+
+    @Override
+    public void deactivate() {
+        view.onChange(() -> { });
+        super.deactivate();
+    }
+
+    /** Takes up a change of the document. */
+    void documentChanged() {
+        refreshAll(this);
+        show();
+    }
+
+    private static void refreshAll(EditPart part) {
+        part.refresh();
+        for (Object child : List.copyOf((List<?>) part.getChildren())) {
+            refreshAll((EditPart) child);
+        }
+    }
+
+    /** Draws the scene as it is now. */
+    void show() {
+        if (!isActive() || view.session().axis() != axis()) {
+            return;
+        }
+        Scene scene = view.scene();
+        axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
+                "", "datum " + scene.spec().scale().format(scene.spec().datum()), ""));
+        for (Object child : getChildren()) {
+            ((StageEditPart) child).show(scene);
+        }
+    }
+
+    private String name() {
+        return axis().getName() == null ? "" : axis().getName();
+    }
+}

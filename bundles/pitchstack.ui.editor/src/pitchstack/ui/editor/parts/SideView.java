@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.Viewport;
+import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
+import pitchstack.core.units.LinearScale;
+import pitchstack.edit.Session;
+import pitchstack.ui.editor.figures.Look;
+import pitchstack.ui.editor.places.AxisPlaces;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Extent;
+import pitchstack.ui.editor.places.Mapping;
+import pitchstack.ui.editor.places.Scene;
+
+/** Which part of an axis is seen, and how large. Whoever changes it is to be told by {@link #onChange}. */
+public final class SideView {
+    /** One notch of the wheel, or one press of a zoom button. */
+    public static final double ZOOM_STEP = 1.25;
+    private static final int EDGE = 24;
+    private static final int EDGE_STEP = 18;
+    private static final int EDGE_MS = 30;
+
+    private final Session session;
+    private final FigureCanvas canvas;
+    private final Look look;
+    private Runnable changed = () -> { };
+    private Mapping mapping;
+    private boolean fitted = true;
+    private boolean edgeScrolling;
+
+    /**
+     * @param session the document
+     * @param canvas what it is drawn on, with its viewport
+     */
+    public SideView(Session session, FigureCanvas canvas) {
+        this.session = session;
+        this.canvas = canvas;
+        this.look = new Look(canvas);
+        Viewport viewport = canvas.getViewport();
+        viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, event -> changed.run());
+        viewport.addFigureListener(figure -> changed.run());
+    }
+
+    /** Who draws the scene again after a change. */
+    void onChange(Runnable listener) {
+        changed = listener;
+    }
+
+    /** The document. */
+    public Session session() {
+        return session;
+    }
+
+    /** Colours and fonts. */
+    public Look look() {
+        return look;
+    }
+
+    /** The scene as it is to be drawn now. */
+    public Scene scene() {
+        AxisSpec spec = session.analysis().spec();
+        Setting shown = session.shown();
+        AxisPlaces places = AxisPlaces.of(spec, shown);
+        Rectangle seen = seen();
+        mapping = fitted || mapping == null ? Mapping.fit(places.reach(), seen.width)
+                : new Mapping(places.reach(), mapping.pxPerCount());
+        return new Scene(spec, places, mapping, Bands.of(spec.stages().size(), seen.height), seen.x, seen.y, seen.width,
+                seen.height);
+    }
+
+    private Rectangle seen() {
+        Viewport viewport = canvas.getViewport();
+        Dimension size = viewport.getClientArea().getSize();
+        Point at = viewport.getViewLocation();
+        return new Rectangle(at.x, at.y, size.width, size.height);
+    }
+
+    /** Pixels a tooth of a stage takes. */
+    double pitchPx(int stage) {
+        return mapping == null ? 0 : session.analysis().spec().stages().get(stage).pitch() * mapping.pxPerCount();
+    }
+
+    /** The carriage's position as shown, in words. */
+    public String position() {
+        AxisSpec spec = session.analysis().spec();
+        return spec.scale().format(spec.position(session.shown()));
+    }
+
+    /** What the ruler measures, with its unit. */
+    String measured() {
+        return session.analysis().spec().scale() instanceof LinearScale linear ? "Position, " + linear.unit().symbol()
+                : "Angle, °";
+    }
+
+    /** Whether the whole reach is kept in view. */
+    public boolean isFitted() {
+        return fitted;
+    }
+
+    /** Pixels a count of the scale takes now. */
+    public double pxPerCount() {
+        return mapping == null ? 0 : mapping.pxPerCount();
+    }
+
+    /** Brings the whole reach into view, and keeps it there when the window changes. */
+    public void fit() {
+        fitted = true;
+        changed.run();
+    }
+
+    /**
+     * Zooms about a point.
+     *
+     * @param factor above 1 to enlarge
+     * @param x the pixel of the canvas whose place stays where it is
+     */
+    public void zoom(double factor, int x) {
+        Scene scene = scene();
+        double place = scene.mapping().place(scrolled().x + x);
+        mapping = scene.mapping().zoomed(factor, scene.places().finestPitch(), scene.width());
+        fitted = false;
+        changed.run();
+        canvas.getViewport().validate();
+        scrollTo((int) Math.round(mapping.px(place)) - x, scrolled().y);
+    }
+
+    /** Zooms about the middle of what is seen. */
+    public void zoom(double factor) {
+        zoom(factor, (Mapping.GUTTER + seen().width) / 2);
+    }
+
+    /** The pixel of the drawing at the top left of the canvas. */
+    public Point scrolled() {
+        return canvas.getViewport().getViewLocation().getCopy();
+    }
+
+    /** Scrolls as far as the drawing goes. */
+    public void scrollTo(int x, int y) {
+        canvas.scrollTo(x, y);
+    }
+
+    /** Scrolls by parts of what is seen across. */
+    public void scrollBy(double parts) {
+        scrollTo(scrolled().x + (int) Math.round(parts * (seen().width - Mapping.GUTTER)), scrolled().y);
+    }
+
+    /** Scrolls as little as needed until a part of the drawing is in sight. */
+    void reveal(Rectangle bounds) {
+        Extent open = scene().open();
+        Point at = scrolled();
+        boolean outside = bounds.right() < open.from() + EDGE || bounds.x > open.to() - EDGE;
+        int x = outside ? bounds.x + bounds.width / 2 - (Mapping.GUTTER + seen().width) / 2 : at.x;
+        int above = bounds.y - Bands.RULER;
+        int y = above < at.y ? above : Math.max(at.y, Math.min(above, bounds.bottom() - seen().height));
+        if (x != at.x || y != at.y) {
+            scrollTo(x, y);
+        }
+    }
+
+    /** The nearest spot at which a figure is wholly in sight. */
+    Point inSight(Point wanted, Dimension size) {
+        Rectangle seen = seen();
+        return new Point(Math.max(seen.x + Mapping.GUTTER, Math.min(seen.right() - size.width, wanted.x)),
+                Math.max(seen.y + Bands.RULER, Math.min(seen.bottom() - size.height, wanted.y)));
+    }
+
+    /** At which side a point of the canvas is: −1 left, 1 right, 0 at none. */
+    int edge(Point pointer) {
+        return pointer.x > seen().width - EDGE ? 1 : pointer.x < Mapping.GUTTER + EDGE ? -1 : 0;
+    }
+
+    /**
+     * Scrolls on while the pointer is held at a side.
+     *
+     * @param pointer in the canvas
+     * @param then what to do after every step
+     */
+    void scrollAtEdge(Point pointer, Runnable then) {
+        int step = edge(pointer) * EDGE_STEP;
+        if (step == 0 || edgeScrolling) {
+            return;
+        }
+        edgeScrolling = true;
+        canvas.getDisplay().timerExec(EDGE_MS, () -> {
+            edgeScrolling = false;
+            if (canvas.isDisposed()) {
+                return;
+            }
+            int before = scrolled().x;
+            scrollTo(before + step, scrolled().y);
+            if (scrolled().x != before) {
+                then.run();
+            }
+        });
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import java.util.Optional;
+import org.eclipse.gef.KeyHandler;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.RowPair;
+import pitchstack.edit.MoveStage;
+import pitchstack.model.Axis;
+import pitchstack.model.Stage;
+import pitchstack.ui.editor.places.StageTravel;
+
+/**
+ * The keys of the drawing. Left and right move the selected stage by a tooth, with Shift or Ctrl by ten; up and down
+ * select the next stage; Ctrl+Home and Ctrl+End move it to its first and last index. Home, End and the page keys scroll.
+ */
+final class StackKeys extends KeyHandler {
+    private static final int MANY = 10;
+    private static final double PAGE = 0.8;
+    private static final double ALL = 1e6;
+
+    private final StackViewer viewer;
+
+    StackKeys(StackViewer viewer) {
+        this.viewer = viewer;
+    }
+
+    @Override
+    public boolean keyPressed(KeyEvent event) {
+        boolean command = (event.stateMask & SWT.MOD1) != 0;
+        boolean ten = command || (event.stateMask & SWT.SHIFT) != 0;
+        switch (event.keyCode) {
+            case SWT.ARROW_LEFT -> step(ten ? -MANY : -1);
+            case SWT.ARROW_RIGHT -> step(ten ? MANY : 1);
+            case SWT.ARROW_UP -> select(1);
+            case SWT.ARROW_DOWN -> select(-1);
+            case SWT.HOME -> end(command, -1);
+            case SWT.END -> end(command, 1);
+            case SWT.PAGE_UP -> viewer.view().scrollBy(-PAGE);
+            case SWT.PAGE_DOWN -> viewer.view().scrollBy(PAGE);
+            default -> {
+                return super.keyPressed(event);
+            }
+        }
+        return true;
+    }
+
+    private Optional<Stage> stage() {
+        return viewer.selectedElement().flatMap(Elements::stage);
+    }
+
+    private void step(int teeth) {
+        stage().ifPresent(stage -> move(stage, stage.getIndex() + teeth));
+    }
+
+    private void end(boolean ofStage, int side) {
+        if (!ofStage) {
+            viewer.view().scrollBy(side * ALL);
+            return;
+        }
+        stage().ifPresent(stage -> {
+            IndexRange range = rows(stage).indices();
+            move(stage, side < 0 ? range.first() : range.last());
+        });
+    }
+
+    private void move(Stage stage, int wanted) {
+        int index = new StageTravel(rows(stage)).settle(stage.getIndex(), wanted);
+        if (index != stage.getIndex()) {
+            viewer.view().session().run(new MoveStage(stage, index));
+        }
+        viewer.selectedElement().ifPresent(viewer::selectElement);
+    }
+
+    private RowPair rows(Stage stage) {
+        return viewer.view().session().analysis().spec().stages().get(Elements.number(stage)).rows();
+    }
+
+    private void select(int up) {
+        Axis axis = viewer.view().session().axis();
+        int count = axis.getStages().size();
+        int from = stage().map(Elements::number).orElse(up > 0 ? -1 : count);
+        int to = Math.max(0, Math.min(count - 1, from + up));
+        if (count > 0) {
+            viewer.selectElement(axis.getStages().get(to));
+        }
+    }
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import pitchstack.core.stack.RowPair;
+import pitchstack.model.Axis;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.ui.editor.figures.StageFigure;
+import pitchstack.ui.editor.places.Scene;
+
+/** A stage with the body it moves. */
+public final class StageEditPart extends AbstractGraphicalEditPart implements Tipped {
+    private final SideView view;
+
+    StageEditPart(Stage stage, SideView view) {
+        this.view = view;
+        setModel(stage);
+    }
+
+    /** The stage. */
+    public Stage stage() {
+        return (Stage) getModel();
+    }
+
+    int number() {
+        return Elements.number(stage());
+    }
+
+    RowPair rows() {
+        return view.session().analysis().spec().stages().get(number()).rows();
+    }
+
+    @Override
+    protected IFigure createFigure() {
+        return new StageFigure(view.look());
+    }
+
+    private StageFigure stageFigure() {
+        return (StageFigure) getFigure();
+    }
+
+    @Override
+    public IFigure getContentPane() {
+        return stageFigure().rows();
+    }
+
+    @Override
+    protected List<Row> getModelChildren() {
+        return Stream.of(stage().getBaseRow(), stage().getRiderRow()).filter(Objects::nonNull).toList();
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(stageFigure()::setSelected));
+        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveStagePolicy(view));
+    }
+
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new StageDragTracker(this, this, view);
+    }
+
+    private StageWords words() {
+        return new StageWords(stage(), rows(), view.session().shown().index(number()));
+    }
+
+    @Override
+    public String tip() {
+        return words().tip();
+    }
+
+    /** Where its body is drawn. */
+    Rectangle bodyBounds() {
+        return stageFigure().bodyBounds();
+    }
+
+    void show(Scene scene) {
+        int number = number();
+        if (number < 0 || number >= scene.spec().stages().size()) {
+            return;
+        }
+        boolean carriage = number == ((Axis) stage().eContainer()).getStages().size() - 1;
+        stageFigure().show(scene, number, carriage ? stage().getName() + " · carriage" : stage().getName(), words().label());
+        for (Object child : getChildren()) {
+            ((RowEditPart) child).show(scene, number);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.places;
+
+/**
+ * The heights of the drawing, all in pixels from its top. From the top down: the ruler, then for each stage its moved
+ * body, the strip of the rider row, the teeth, and the strip of the base row; at the bottom the base.
+ *
+ * @param stages how many stages there are
+ * @param top where the carriage begins
+ * @param body the height of a body
+ * @param teeth the height of the teeth
+ */
+public record Bands(int stages, int top, int body, int teeth) {
+    /** The height of the ruler. */
+    public static final int RULER = 44;
+    /** The height of the solid part of a row, between its teeth and its body. */
+    public static final int STRIP = 8;
+    /** A body holds three lines of small text: marks of the row above, its name, marks of the row below. */
+    static final int LEAST_BODY = 52;
+    static final int MOST_BODY = 84;
+    static final int LEAST_TEETH = 24;
+    static final int MOST_TEETH = 34;
+    /** The gap between ruler and carriage, and below the base. */
+    private static final int GAP = 14;
+
+    /**
+     * Shares out a height.
+     *
+     * @param stages how many stages there are, at least 0
+     * @param height what there is; where it is too little the drawing is higher, and scrolls
+     */
+    public static Bands of(int stages, int height) {
+        int free = height - RULER - 2 * GAP;
+        int forTeeth = clamp(free / 12, LEAST_TEETH, MOST_TEETH);
+        int body = clamp((free - stages * (2 * STRIP + forTeeth)) / (stages + 1), LEAST_BODY, MOST_BODY);
+        int used = stages * (2 * STRIP + forTeeth) + (stages + 1) * body;
+        return new Bands(stages, RULER + GAP + Math.max(0, (free - used) / 2), body, forTeeth);
+    }
+
+    private static int clamp(int value, int least, int most) {
+        return Math.max(least, Math.min(most, value));
+    }
+
+    /** The height of a stage, from the top of its moved body to the bottom of its base row. */
+    public int stageHeight() {
+        return body + 2 * STRIP + teeth;
+    }
+
+    /** The top of a stage, 0 being the lowest; for −1 the top of the base. */
+    public int stageTop(int stage) {
+        return top + (stages - 1 - stage) * stageHeight();
+    }
+
+    /** The top of the strip of a stage's rider row. */
+    public int riderTop(int stage) {
+        return stageTop(stage) + body;
+    }
+
+    /** Where a stage's teeth begin. */
+    public int teethTop(int stage) {
+        return riderTop(stage) + STRIP;
+    }
+
+    /** The top of the strip of a stage's base row, where its teeth end. */
+    public int baseTop(int stage) {
+        return teethTop(stage) + teeth;
+    }
+
+    /** The height of the whole drawing. */
+    public int height() {
+        return stageTop(-1) + body + GAP;
+    }
+}

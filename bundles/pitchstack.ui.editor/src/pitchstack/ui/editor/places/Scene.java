@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.places;
+
+import pitchstack.core.stack.AxisSpec;
+
+/**
+ * All that the figures need to draw an axis once.
+ *
+ * @param spec the axis in numbers
+ * @param places where everything stands
+ * @param mapping from places to pixels
+ * @param bands the heights
+ * @param left the leftmost pixel that is seen, where the labels are put
+ * @param top the topmost pixel that is seen, where the ruler is put
+ * @param width how many pixels are seen across
+ * @param height how many pixels are seen down
+ */
+public record Scene(AxisSpec spec, AxisPlaces places, Mapping mapping, Bands bands, int left, int top, int width,
+        int height) {
+    /** The pixels across in which teeth are seen, right of the labels. */
+    public Extent open() {
+        return new Extent(left + Mapping.GUTTER, Math.max(left + Mapping.GUTTER, left + width));
+    }
+
+    /** The pixels of a row. */
+    public Extent px(RowPlace row) {
+        return mapping.px(row.extent());
+    }
+
+    /** How much of a row can be shown. */
+    public Detail detail(RowPlace row) {
+        return new Detail(row.pitch() * mapping.pxPerCount());
+    }
+}
