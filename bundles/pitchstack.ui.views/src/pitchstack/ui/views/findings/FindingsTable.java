@@ -37,11 +37,11 @@ final class FindingsTable {
         Accessibles.name(table, "Findings");
         TableColumnLayout columns = new TableColumnLayout();
         holder.setLayout(columns);
-        column(columns, "Severity", 10, 85);
-        column(columns, "Where", 22, 150);
-        column(columns, "Finding", 56, 260);
-        column(columns, "Value", 12, 80);
-        column(columns, "Limit", 12, 80);
+        column(columns, "Severity", 10, 80);
+        column(columns, "Where", 20, 135);
+        column(columns, "Finding", 56, 240);
+        column(columns, "Value", 11, 75);
+        column(columns, "Limit", 11, 75);
         sentence = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).indent(5, 0).hint(60, SWT.DEFAULT).applyTo(sentence);
         table.addListener(SWT.Selection, e -> showSentence());

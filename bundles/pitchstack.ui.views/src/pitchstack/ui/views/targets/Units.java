@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.target;
+package pitchstack.ui.views.targets;
 
 import pitchstack.analysis.Quantities;
 import pitchstack.core.units.LengthUnit;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.target;
+package pitchstack.ui.views.targets;
 
 import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -19,6 +19,7 @@ import pitchstack.ui.views.Notice;
 /** One move: where it leads, its steps in large text, what it costs, and the button that makes it. */
 final class MovePanel {
     private static final int NARROW = 60;
+    private static final int BUTTON_WIDTH = 100;
 
     private final Composite panel;
     private final Label heading;
@@ -49,6 +50,7 @@ final class MovePanel {
         apply = new Button(panel, SWT.PUSH);
         apply.setText("Apply");
         apply.setToolTipText("Move the stages in the drawing as said here; Undo takes it back");
+        GridDataFactory.fillDefaults().hint(BUTTON_WIDTH, SWT.DEFAULT).applyTo(apply);
         Accessibles.name(apply, () -> "Apply: " + heading.getText());
     }
 

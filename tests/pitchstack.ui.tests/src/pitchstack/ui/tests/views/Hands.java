@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.File;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+
+/** Eyes and fingers of a person at the window: waits, finds controls, presses real keys, and keeps pictures. */
+final class Hands {
+    private static final long PATIENCE_MS = 5000;
+
+    private final Display display = Display.getCurrent();
+
+    /** Lets the window work until something is so. */
+    void until(String what, BooleanSupplier so) {
+        long end = System.currentTimeMillis() + PATIENCE_MS;
+        while (!so.getAsBoolean()) {
+            if (System.currentTimeMillis() > end) {
+                fail("waited in vain until " + what);
+            }
+            if (!display.readAndDispatch()) {
+                pause();
+            }
+        }
+    }
+
+    /** Lets the window work off what is waiting. */
+    void settle() {
+        long end = System.currentTimeMillis() + 150;
+        while (System.currentTimeMillis() < end) {
+            if (!display.readAndDispatch()) {
+                pause();
+            }
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(5);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            fail("interrupted");
+        }
+    }
+
+    /** Puts the focus on a control. */
+    void focus(Control control) {
+        control.getShell().forceActive();
+        settle();
+        control.setFocus();
+        until("the focus is there", control::isFocusControl);
+    }
+
+    /** Types characters that need no dead keys. */
+    void type(String text) {
+        for (char c : text.toCharArray()) {
+            boolean shift = Character.isUpperCase(c) || "\"°".indexOf(c) >= 0;
+            press(shift ? SWT.SHIFT : 0, 0, c);
+        }
+        settle();
+    }
+
+    /** Presses a key without a character, with modifiers held. */
+    void key(int modifiers, int keyCode) {
+        press(modifiers, keyCode, '\0');
+        settle();
+    }
+
+    /** Presses Enter, with modifiers held. */
+    void enter(int modifiers) {
+        press(modifiers, SWT.CR, SWT.CR);
+        settle();
+    }
+
+    private void press(int modifiers, int keyCode, char character) {
+        hold(SWT.KeyDown, modifiers);
+        post(SWT.KeyDown, keyCode, character);
+        post(SWT.KeyUp, keyCode, character);
+        hold(SWT.KeyUp, modifiers);
+    }
+
+    private void hold(int type, int modifiers) {
+        for (int modifier : new int[] {SWT.CTRL, SWT.SHIFT, SWT.ALT, SWT.COMMAND}) {
+            if ((modifiers & modifier) != 0) {
+                post(type, modifier, '\0');
+            }
+        }
+    }
+
+    private void post(int type, int keyCode, char character) {
+        Event event = new Event();
+        event.type = type;
+        event.keyCode = keyCode;
+        event.character = character;
+        assertTrue(display.post(event), "the key cannot be pressed on this screen");
+    }
+
+    /** All controls of a kind below a composite. */
+    <T extends Control> List<T> all(Composite root, Class<T> kind, Predicate<T> which) {
+        List<T> found = new ArrayList<>();
+        for (Control child : root.getChildren()) {
+            if (kind.isInstance(child) && which.test(kind.cast(child))) {
+                found.add(kind.cast(child));
+            }
+            if (child instanceof Composite inner) {
+                found.addAll(all(inner, kind, which));
+            }
+        }
+        return found;
+    }
+
+    /** The first visible control of a kind below a composite. */
+    <T extends Control> T the(Composite root, Class<T> kind, Predicate<T> which) {
+        List<T> found = all(root, kind, which.and(Control::isVisible));
+        assertTrue(!found.isEmpty(), "no visible " + kind.getSimpleName() + " is such");
+        return found.get(0);
+    }
+
+    /** Keeps a picture of the window under {@code target/screens}. */
+    void picture(Shell shell, String name) {
+        settle();
+        Rectangle area = shell.getBounds();
+        Image image = new Image(display, area.width, area.height);
+        GC gc = new GC(display);
+        gc.copyArea(image, area.x, area.y);
+        gc.dispose();
+        ImageLoader loader = new ImageLoader();
+        loader.data = new ImageData[] {image.getImageData()};
+        image.dispose();
+        File folder = new File("target/screens");
+        folder.mkdirs();
+        loader.save(new File(folder, name + ".png").getPath(), SWT.IMAGE_PNG);
+    }
+}

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInfo;
+import pitchstack.edit.Session;
+import pitchstack.model.Stage;
+
+/** The Properties view of the platform on our elements: typed values are edits, and wrong ones are refused. */
+class PropertiesTest {
+    private final Hands hands = new Hands();
+    private final IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+    private final Shell shell = page.getWorkbenchWindow().getShell();
+    private Session session;
+    private Stage rack;
+    private IEditorPart editor;
+
+    @BeforeEach
+    void open(TestInfo test) throws PartInitException {
+        session = Stacks.millimetres(test.getTestMethod().orElseThrow().getName());
+        rack = session.axis().getStages().get(0);
+        editor = page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
+        hands.settle();
+        editor.getSite().getSelectionProvider().setSelection(new StructuredSelection(rack));
+        page.showView(IPageLayout.ID_PROP_SHEET);
+        hands.settle();
+    }
+
+    @AfterEach
+    void close() {
+        page.closeAllEditors(false);
+        hands.settle();
+    }
+
+    @Test
+    void changesThePitchByTypingAndUndoesIt() {
+        edit("Pitch", "6.35 mm");
+        hands.picture(shell, "properties-typing");
+        hands.enter(0);
+        assertEquals("6.35 mm", rack.getPitch());
+        hands.until("the spacing follows", () -> value("Spacing").equals("6.350 mm"));
+        session.history().undo();
+        assertEquals("5 mm", rack.getPitch());
+        hands.until("the old pitch is shown", () -> value("Pitch").equals("5 mm"));
+        assertEquals(new StructuredSelection(rack), editor.getSite().getSelectionProvider().getSelection());
+    }
+
+    @Test
+    void refusesAWrongPitchWithASentence() {
+        edit("Pitch", "minus");
+        hands.enter(0);
+        hands.picture(shell, "properties-refused");
+        assertEquals("5 mm", rack.getPitch());
+        assertFalse(session.isDirty());
+        hands.key(0, SWT.ESC);
+        assertEquals("5 mm", value("Pitch"));
+    }
+
+    private void edit(String label, String typed) {
+        Tree tree = tree();
+        TreeItem item = item(label);
+        hands.focus(tree);
+        tree.setSelection(item);
+        tree.showItem(item);
+        hands.settle();
+        hands.enter(0);
+        Text cell = hands.the(tree, Text.class, t -> true);
+        cell.selectAll();
+        hands.type(typed);
+        assertEquals(typed, cell.getText());
+    }
+
+    private String value(String label) {
+        return item(label).getText(1);
+    }
+
+    private TreeItem item(String label) {
+        for (TreeItem group : tree().getItems()) {
+            for (TreeItem item : group.getItems()) {
+                if (item.getText(0).equals(label)) {
+                    return item;
+                }
+            }
+        }
+        throw new AssertionError("no property " + label);
+    }
+
+    private Tree tree() {
+        return hands.the(shell, Tree.class, t -> t.getColumnCount() == 2);
+    }
+}

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
+import pitchstack.edit.NewStack;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.Positioner;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Target;
+
+/** Documents to test with. */
+final class Stacks {
+    private Stacks() {
+    }
+
+    /**
+     * A 5 mm rack of 100 teeth under 30, so indices 0 to 88 − 18 … and a 4.9 mm stage; steps of 0.1 mm; one saved target.
+     *
+     * @param name tells documents apart
+     */
+    static Session millimetres(String name) {
+        Positioner positioner = NewStack.positioner();
+        positioner.setTitle(name);
+        Axis axis = positioner.getAxes().get(0);
+        axis.getTargets().add(target("First hole", "10.1 mm", null));
+        axis.getTargets().add(target("Second hole", "24.9 mm", "0.02 mm"));
+        Resource resource = new ResourceImpl(URI.createURI("test:/" + name));
+        resource.getContents().add(positioner);
+        return new Session(resource);
+    }
+
+    private static Target target(String name, String position, String tolerance) {
+        Target target = PitchstackFactory.eINSTANCE.createTarget();
+        target.setName(name);
+        target.setPosition(position);
+        target.setTolerance(tolerance);
+        return target;
+    }
+}
