@@ -4,6 +4,8 @@ package pitchstack.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -110,6 +112,16 @@ class BadInputTest {
     void pointsToTheCheckWhereTheStackHasErrors() {
         assertRefused("All findings: pitchstack check " + folder.resolve("unread"),
                 "plan", folder.resolve("unread").toString(), "--at", "1");
+    }
+
+    @Test
+    void asksToReportAFaultOfTheProgramInOneLineToo() {
+        StringWriter err = new StringWriter();
+        PrintWriter to = new PrintWriter(err);
+        assertEquals(2, new Complaints(to).fault(new IllegalStateException("first line\nsecond line")));
+        assertEquals("pitchstack: This is a fault in Pitchstack, not in what you typed (java.lang.IllegalStateException: "
+                + "first line second line). Please report it with the command and the file; with PITCHSTACK_DEBUG=1 set it "
+                + "shows where it came from." + System.lineSeparator(), err.toString());
     }
 
     /** The second word is a file of the folder. */
