@@ -1,30 +1,32 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.check;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** All checks, in the order in which a person mends what they find. */
+/** All the checks. They return findings whatever the numbers are, and never throw. */
 public final class Checks {
-    private static final List<Check> ALL = List.of(new PlannableCheck());
+    private static final List<Check> ALL = List.of(
+            new NoStage(), new PitchNotPositive(), new RowWithoutTeeth(), new CostNegative(),
+            new MinimumEngagedBelowOne(), new RowsNeverMeet(), new FewEngaged(), new WornOutsideRow(),
+            new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
+            new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
+            new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(), new ToleranceNegative(),
+            new WantedStepNotPositive(), new NumbersTooLarge());
 
-    private Checks() {
-    }
+    private Checks() { }
 
-    /** All checks. */
+    /** Every check, in the order in which its findings are listed. */
     public static List<Check> all() {
         return ALL;
     }
 
     /**
-     * Applies every check to one axis.
+     * Looks at an axis with every check.
      *
-     * @param subject the axis, whatever its numbers
-     * @return what was found, check by check
+     * @param subject the axis and what is known of the shop
+     * @return what was found, in the order of {@link #all}; empty where all is well
      */
     public static List<Finding> run(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        ALL.forEach(check -> findings.addAll(check.apply(subject)));
-        return findings;
+        return ALL.stream().flatMap(check -> check.apply(subject).stream()).toList();
     }
 }

@@ -38,9 +38,9 @@ public final class Planner {
 
     /** As {@link #of(AxisSpec)}, listing fewer combinations, which changes the time and never the answer. */
     static Planner of(AxisSpec axis, int mostEntries) {
-        Optional<String> problem = Soundness.problem(axis);
+        Optional<Unsound> problem = Soundness.problem(axis);
         if (problem.isPresent()) {
-            throw new IllegalArgumentException(problem.get());
+            throw new IllegalArgumentException(problem.get().sentence());
         }
         return new Planner(axis, new Preparation(axis, mostEntries));
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Wear;
@@ -33,6 +34,13 @@ final class Preparation {
     /** The settings over teeth no worse than this. */
     SearchSpace space(Wear worst) {
         return spaces[worst.ordinal()];
+    }
+
+    /** What the outermost stage needs the others for. */
+    FineSettings fineSettings() {
+        SearchSpace usable = space(Wear.WORN);
+        return new FineSettings(usable.outer[0].stage,
+                usable.outer.length > 1 ? OptionalLong.empty() : OptionalLong.of(usable.list.size()));
     }
 
     /** A limit over every stage is one on the place itself, and is taken out of the rules. */

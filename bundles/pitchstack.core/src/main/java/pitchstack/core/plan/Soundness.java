@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import pitchstack.core.plan.Unsound.Cause;
 import pitchstack.core.stack.AxisSpec;
-import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.StageSpec;
-import pitchstack.core.units.RotaryScale;
 
 /**
  * Whether the numbers of an axis can be planned with. It proves once, when an axis is loaded, that no sum inside the
@@ -26,87 +28,125 @@ public final class Soundness {
     public static final long FARTHEST = 1L << 61;
     /** A step may start at any {@code int} and end at any other. */
     private static final long LONGEST_STEP = 1L << 32;
+    private static final OptionalInt AXIS = OptionalInt.empty();
 
     private Soundness() { }
 
     /**
-     * What is wrong with the numbers of an axis.
+     * The first of {@link #problems}.
      *
      * @param axis any axis, whatever its numbers
-     * @return one sentence, or empty where the axis can be planned with
+     * @return the reason, or empty where the axis can be planned with
      */
-    public static Optional<String> problem(AxisSpec axis) {
-        List<StageSpec> stages = axis.stages();
-        if (stages.isEmpty()) {
-            return Optional.of("The axis has no stage; add at least one.");
-        }
-        if (stages.size() > MOST_STAGES) {
-            return Optional.of("The axis has " + stages.size() + " stages; at most " + MOST_STAGES + " can be planned.");
-        }
-        for (StageSpec stage : stages) {
-            Optional<String> problem = stageProblem(stage, axis.scale().turn());
-            if (problem.isPresent()) {
-                return problem;
-            }
-        }
-        return shiftProblem(axis).or(() -> overflow(axis));
+    public static Optional<Unsound> problem(AxisSpec axis) {
+        return problems(axis).stream().findFirst();
     }
 
-    private static Optional<String> stageProblem(StageSpec stage, long turn) {
-        String name = "Stage “" + stage.name() + "” ";
+    /**
+     * What is wrong with the numbers of an axis, in stage order; that its sums do not fit is found only where nothing
+     * else is wrong.
+     *
+     * @param axis any axis, whatever its numbers
+     */
+    public static List<Unsound> problems(AxisSpec axis) {
+        List<Unsound> found = new ArrayList<>();
+        stageCountProblem(axis).ifPresent(found::add);
+        for (int j = 0; j < axis.stages().size(); j++) {
+            StageSpec stage = axis.stages().get(j);
+            pitchProblem(axis, j).ifPresent(found::add);
+            costProblem(stage, j).ifPresent(found::add);
+            rowProblem(stage, j).ifPresent(found::add);
+        }
+        axis.shiftLimits().forEach(limit -> shiftProblem(axis, limit).ifPresent(found::add));
+        if (found.isEmpty()) {
+            overflow(axis).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private static Optional<Unsound> stageCountProblem(AxisSpec axis) {
+        int stages = axis.stages().size();
+        if (stages == 0) {
+            return found(Cause.NO_STAGE, AXIS, "0 stages", "1 stage",
+                    "The axis has no stage, so nothing can be moved; add at least one.");
+        }
+        return stages <= MOST_STAGES ? Optional.empty() : found(Cause.TOO_MANY_STAGES, AXIS, stages + " stages",
+                MOST_STAGES + " stages", "The axis has " + stages + " stages, more than the " + MOST_STAGES
+                        + " that can be planned; leave out some.");
+    }
+
+    private static Optional<Unsound> pitchProblem(AxisSpec axis, int j) {
+        StageSpec stage = axis.stages().get(j);
+        String pitch = axis.scale().format(stage.pitch());
         if (stage.pitch() <= 0) {
-            return Optional.of(name + "has a pitch of " + stage.pitch() + " counts; a pitch must be above 0.");
+            return found(Cause.PITCH_NOT_POSITIVE, OptionalInt.of(j), pitch, "above 0", name(stage, j) + "has a pitch of "
+                    + pitch + "; give the spacing of its teeth, above 0.");
         }
-        if (turn > 0 && stage.pitch() > turn) {
-            return Optional.of(name + "has a pitch above one turn; a ring needs at least one tooth in a turn.");
-        }
-        EffortCost cost = stage.cost();
-        if (cost.releaseMs() < 0 || cost.perToothMs() < 0) {
-            return Optional.of(name + "has a cost below 0; an effort cannot be negative.");
-        }
-        return rowProblem(name, stage.rows());
+        boolean aboveTurn = axis.scale().turn() > 0 && stage.pitch() > axis.scale().turn();
+        return !aboveTurn ? Optional.empty() : found(Cause.PITCH_ABOVE_TURN, OptionalInt.of(j), pitch, "one turn",
+                name(stage, j) + "has a pitch of " + pitch + ", more than one turn; give it at least one tooth a turn.");
     }
 
-    private static Optional<String> rowProblem(String name, RowPair rows) {
+    private static Optional<Unsound> costProblem(StageSpec stage, int j) {
+        long release = stage.cost().releaseMs();
+        long perTooth = stage.cost().perToothMs();
+        if (release >= 0 && perTooth >= 0) {
+            return Optional.empty();
+        }
+        String value = release < 0 ? release + " ms a release" : perTooth + " ms a tooth";
+        return found(Cause.COST_NEGATIVE, OptionalInt.of(j), value, "0 ms",
+                name(stage, j) + "costs " + value + "; enter 0 or the time it takes.");
+    }
+
+    /**
+     * What is wrong with the rows of a stage by themselves.
+     *
+     * @param stage any stage, whatever its numbers
+     * @param j its place in the axis
+     */
+    public static Optional<Unsound> rowProblem(StageSpec stage, int j) {
+        RowPair rows = stage.rows();
         int base = rows.base().teeth();
         int rider = rows.rider().teeth();
+        OptionalInt at = OptionalInt.of(j);
+        String counts = base + " and " + rider + " teeth";
         if (base < 1 || rider < 1) {
-            return Optional.of(name + "has rows of " + base + " and " + rider + " teeth; each needs at least 1.");
+            return found(Cause.ROW_EMPTY, at, counts, "1 tooth", name(stage, j) + "has rows of " + counts
+                    + "; each needs at least 1.");
         }
         if (base > MOST_TEETH || rider > MOST_TEETH) {
-            return Optional.of(name + "has rows of " + base + " and " + rider + " teeth; at most " + MOST_TEETH
-                    + " can be planned.");
+            return found(Cause.ROW_TOO_LONG, at, counts, MOST_TEETH + " teeth", name(stage, j) + "has rows of " + counts
+                    + "; at most " + MOST_TEETH + " each can be planned.");
         }
         if (Math.abs((long) rows.start()) > MOST_TEETH) {
-            return Optional.of(name + "starts at base tooth " + rows.start() + "; at most " + MOST_TEETH
-                    + " teeth off the row's first can be planned.");
+            return found(Cause.ROW_TOO_LONG, at, "tooth " + rows.start(), MOST_TEETH + " teeth", name(stage, j)
+                    + "starts at base tooth " + rows.start() + "; start it within " + MOST_TEETH + " of the first.");
         }
-        if (rows.minimumEngaged() > Math.min(base, rider)) {
-            return Optional.of(name + "must keep " + rows.minimumEngaged() + " teeth engaged, but its rows of " + base
-                    + " and " + rider + " teeth never have more than " + Math.min(base, rider) + ".");
-        }
-        return Optional.empty();
+        int most = Math.min(base, rider);
+        return rows.minimumEngaged() <= most ? Optional.empty() : found(Cause.ROWS_NEVER_MEET, at,
+                rows.minimumEngaged() + " teeth", most + " teeth", name(stage, j) + "must keep " + rows.minimumEngaged()
+                        + " teeth engaged, but its rows of " + counts + " never have more than " + most
+                        + "; ask for fewer or lengthen the shorter row.");
     }
 
-    private static Optional<String> shiftProblem(AxisSpec axis) {
-        for (ShiftLimit limit : axis.shiftLimits()) {
-            if (limit.lowest() < 0 || limit.highest() < limit.lowest() || limit.highest() >= axis.stages().size()) {
-                return Optional.of("A shift limit names stages " + (limit.lowest() + 1L) + " to "
-                        + (limit.highest() + 1L) + ", but the axis has stages 1 to " + axis.stages().size() + ".");
-            }
-            if (limit.limit() < 0) {
-                return Optional.of("A shift limit is " + limit.limit() + " counts; it must be at least 0.");
-            }
+    private static Optional<Unsound> shiftProblem(AxisSpec axis, ShiftLimit limit) {
+        int stages = axis.stages().size();
+        if (limit.lowest() < 0 || limit.highest() < limit.lowest() || limit.highest() >= stages) {
+            String named = "stages " + (limit.lowest() + 1L) + " to " + (limit.highest() + 1L);
+            return found(Cause.SHIFT_LIMIT_STAGES, AXIS, named, "stages 1 to " + stages, "A shift limit names " + named
+                    + ", but the axis has " + stages + " stages; name the lowest and the highest that it concerns.");
         }
-        return Optional.empty();
+        String value = axis.scale().format(limit.limit());
+        return limit.limit() >= 0 ? Optional.empty() : found(Cause.SHIFT_LIMIT_NEGATIVE, AXIS, value, "at least 0",
+                "A shift limit is " + value + ", which no setting keeps; enter how far a body may stand off.");
     }
 
-    private static Optional<String> overflow(AxisSpec axis) {
+    private static Optional<Unsound> overflow(AxisSpec axis) {
         try {
             long reach = Math.addExact(Math.absExact(axis.datum()), axis.scale().turn());
             long effort = 0;
             for (StageSpec stage : axis.stages()) {
-                var range = stage.rows().indices();
+                IndexRange range = stage.rows().indices();
                 long teeth = Math.max(Math.abs((long) range.first()), Math.abs((long) range.last()));
                 reach = Math.addExact(reach, Math.multiplyExact(teeth, stage.pitch()));
                 effort = Math.addExact(effort, Math.addExact(stage.cost().releaseMs(),
@@ -116,10 +156,20 @@ public final class Soundness {
                 return Optional.empty();
             }
         } catch (ArithmeticException e) {
-            // Falls through to the sentence: the sum does not even fit a long.
+            // The sum does not even fit a long: too large all the more.
         }
-        return Optional.of("The numbers of this axis are too large to plan with exactly: datum and rows together must stay within "
-                + (axis.scale() instanceof RotaryScale ? "a few dozen turns" : "2305 m")
-                + ", and a tooth must cost less than four days.");
+        String most = axis.scale().turn() == 0 ? "2305 m" : FARTHEST / axis.scale().turn() + " turns";
+        return found(Cause.TOO_LARGE, AXIS, "more than " + most, most, "The numbers of this axis are too large to plan "
+                + "with exactly; keep the datum and what all rows reach within " + most
+                + " together, and the costs within a few days a tooth.");
+    }
+
+    private static String name(StageSpec stage, int j) {
+        return "Stage " + stage.title(j) + " ";
+    }
+
+    private static Optional<Unsound> found(Cause cause, OptionalInt stage, String value, String limit,
+            String sentence) {
+        return Optional.of(new Unsound(cause, stage, value, limit, sentence));
     }
 }

@@ -32,7 +32,7 @@ record Travel(long low, long high, long turn, long arcStart, long arcWidth) {
         long end = axis.high().orElse(turn - 1);
         boolean allRound = Saturated.subtract(end, start) >= turn - 1;
         long from = Math.floorMod(start, turn);
-        return new Travel(lowestPlace, highestPlace, turn, allRound ? 0 : from,
+        return new Travel(lowestPlace, highestPlace, turn, from,
                 allRound ? turn - 1 : Math.floorMod(Math.floorMod(end, turn) - from, turn));
     }
 

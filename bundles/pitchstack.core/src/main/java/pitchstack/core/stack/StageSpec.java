@@ -11,4 +11,13 @@ package pitchstack.core.stack;
  * @param rows the two rows
  * @param cost what a step costs
  */
-public record StageSpec(String name, Source source, long nominalPitch, long pitch, RowPair rows, EffortCost cost) { }
+public record StageSpec(String name, Source source, long nominalPitch, long pitch, RowPair rows, EffortCost cost) {
+    /**
+     * How sentences name the stage: its name in quotes or, where it has none, its number.
+     *
+     * @param place its place in the axis, counted from the lowest, 0
+     */
+    public String title(int place) {
+        return name.isBlank() ? String.valueOf(place + 1) : "“" + name + "”";
+    }
+}

@@ -251,8 +251,8 @@ final class BruteForce {
             return Reason.UNUSABLE_TEETH;
         }
         if (turn > 0) {
-            return !lines.isEmpty() && stopsAllow(Math.floorMod(request.target(), turn)) && rowsReach() ? Reason.BETWEEN_STEPS
-                    : Reason.BEYOND_TRAVEL;
+            boolean reach = !lines.isEmpty() && stopsAllow(Math.floorMod(request.target(), turn)) && rowsReach();
+            return reach ? Reason.BETWEEN_STEPS : Reason.BEYOND_TRAVEL;
         }
         return lines.stream().anyMatch(this::isBelow) && lines.stream().anyMatch(l -> !isBelow(l))
                 ? Reason.BETWEEN_STEPS : Reason.BEYOND_TRAVEL;
