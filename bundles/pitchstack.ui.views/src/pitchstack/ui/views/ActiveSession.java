@@ -16,9 +16,10 @@ import pitchstack.edit.SessionListener;
 public final class ActiveSession {
     private final IWorkbenchPage page;
     private final Runnable switched;
-    private final SessionListener changed;
+    private final SessionListener listener;
     private final IPartListener2 editors = new Editors();
     private Session session;
+    private boolean ended;
 
     /**
      * Begins to follow; the session that is in front already is not told of, ask {@link #session()}.
@@ -30,7 +31,11 @@ public final class ActiveSession {
     public ActiveSession(IWorkbenchPage page, Runnable switched, SessionListener changed) {
         this.page = page;
         this.switched = switched;
-        this.changed = changed;
+        this.listener = change -> {
+            if (!ended) {
+                changed.changed(change);
+            }
+        };
         page.addPartListener(editors);
         take(inFront());
     }
@@ -40,8 +45,9 @@ public final class ActiveSession {
         return Optional.ofNullable(session);
     }
 
-    /** Ends following. */
+    /** Ends following; nothing is told any more, not even of an event that is on its way. */
     public void dispose() {
+        ended = true;
         page.removePartListener(editors);
         take(null);
     }
@@ -52,6 +58,9 @@ public final class ActiveSession {
     }
 
     private void follow() {
+        if (ended) {
+            return;
+        }
         Session now = inFront();
         if (now != session) {
             take(now);
@@ -61,11 +70,11 @@ public final class ActiveSession {
 
     private void take(Session next) {
         if (session != null) {
-            session.removeListener(changed);
+            session.removeListener(listener);
         }
         session = next;
         if (session != null) {
-            session.addListener(changed);
+            session.addListener(listener);
         }
     }
 

@@ -6,51 +6,36 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.TableColumnLayout;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
 import pitchstack.core.check.Severity;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Columns;
 
 /** The findings as a table, and the sentence of the chosen one in full below it, where no column cuts it short. */
 final class FindingsTable {
     private final Composite page;
     private final Table table;
+    private final Columns columns;
     private final Label sentence;
 
     FindingsTable(Composite parent) {
         page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(page);
-        Composite holder = new Composite(page, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(holder);
-        table = new Table(holder, SWT.MULTI | SWT.FULL_SELECTION);
-        table.setHeaderVisible(true);
+        table = new Table(page, SWT.MULTI | SWT.FULL_SELECTION);
         Accessibles.name(table, "Findings");
-        TableColumnLayout columns = new TableColumnLayout();
-        holder.setLayout(columns);
-        column(columns, "Severity", 10, 80);
-        column(columns, "Where", 20, 135);
-        column(columns, "Finding", 56, 240);
-        column(columns, "Value", 11, 75);
-        column(columns, "Limit", 11, 75);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
+        columns = new Columns(table, 4, "Severity", "Where", "Value", "Limit", "Finding");
         sentence = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).indent(5, 0).hint(60, SWT.DEFAULT).applyTo(sentence);
         table.addListener(SWT.Selection, e -> showSentence());
-    }
-
-    private void column(TableColumnLayout layout, String title, int weight, int least) {
-        TableColumn column = new TableColumn(table, SWT.NONE);
-        column.setText(title);
-        layout.setColumnData(column, new ColumnWeightData(weight, least));
     }
 
     /** The control to show. */
@@ -74,11 +59,12 @@ final class FindingsTable {
         table.removeAll();
         for (Found found : all) {
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(new String[] {found.severity(), found.where(), found.finding().sentence(), found.finding().value(),
-                    found.finding().limit()});
+            item.setText(new String[] {found.severity(), found.where(), found.finding().value(),
+                    found.finding().limit(), found.finding().sentence()});
             item.setImage(image(found.finding().severity()));
             item.setData(found);
         }
+        columns.fit();
         if (!all.isEmpty()) {
             table.setSelection(Math.max(0, Math.min(at, all.size() - 1)));
         }

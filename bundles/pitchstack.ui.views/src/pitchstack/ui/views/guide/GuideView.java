@@ -35,7 +35,7 @@ public final class GuideView extends ViewPart {
         canvas = new GuideCanvas(parent);
         StyledText text = canvas.widget();
         text.addListener(SWT.MouseUp, this::clicked);
-        text.addVerifyKeyListener(e -> e.doit = !key(e.keyCode, e.stateMask));
+        text.addVerifyKeyListener(e -> e.doit = !key(e.keyCode, e.stateMask & SWT.MODIFIER_MASK));
         text.addListener(SWT.Traverse, e -> e.doit = e.detail != SWT.TRAVERSE_TAB_NEXT);
         back = new Action("Back") {
             @Override

@@ -66,8 +66,8 @@ final class AnswerPane {
         choices.show(answer);
         if (answer.answer() instanceof Answer.Nearest nearest) {
             saying(answer.wording().reason(answer.request().target(), answer.request().tolerance(), nearest));
-            neighbour(first, "Nearest below:", nearest.below());
-            neighbour(second, "Nearest above:", nearest.above());
+            neighbour(first, nearest.below());
+            neighbour(second, nearest.above());
         } else {
             saying("");
             second.hide();
@@ -89,13 +89,13 @@ final class AnswerPane {
     }
 
     private void reach(PlannedSetting choice) {
-        first.show("Reaches", choice, planned);
+        first.show("Reaches ", choice, planned);
         first.setOutdated(outdated);
     }
 
-    private void neighbour(MovePanel panel, String title, Optional<PlannedSetting> neighbour) {
+    private void neighbour(MovePanel panel, Optional<PlannedSetting> neighbour) {
         if (neighbour.isPresent()) {
-            panel.show(title, neighbour.get(), planned);
+            panel.show("", neighbour.get(), planned);
         } else {
             panel.hide();
         }

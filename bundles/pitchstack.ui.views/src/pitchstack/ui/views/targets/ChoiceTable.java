@@ -5,23 +5,22 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.TableColumnLayout;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.units.Scale;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Columns;
 
 /** All settings that reach the target, the best first, to choose another one. */
 final class ChoiceTable {
     private final Composite panel;
     private final Table table;
+    private final Columns columns;
     private Runnable chosen = () -> { };
 
     ChoiceTable(Composite parent) {
@@ -30,25 +29,11 @@ final class ChoiceTable {
         GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(panel);
         panel.setVisible(false);
         new Label(panel, SWT.NONE).setText("All choices within the tolerance, least effort first");
-        Composite holder = new Composite(panel, SWT.NONE);
-        table = new Table(holder, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION);
-        table.setHeaderVisible(true);
+        table = new Table(panel, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION);
         Accessibles.name(table, "Choices within the tolerance");
-        TableColumnLayout columns = new TableColumnLayout();
-        holder.setLayout(columns);
-        column(columns, "Position", 4, SWT.RIGHT);
-        column(columns, "Error", 4, SWT.RIGHT);
-        column(columns, "Effort", 3, SWT.RIGHT);
-        column(columns, "Setting", 5, SWT.LEFT);
-        column(columns, "Worn", 3, SWT.LEFT);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(holder);
+        columns = new Columns(table, 3, "Position\t", "Error\t", "Effort\t", "Setting", "Worn");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
         table.addListener(SWT.Selection, e -> chosen.run());
-    }
-
-    private void column(TableColumnLayout layout, String title, int weight, int align) {
-        TableColumn column = new TableColumn(table, align);
-        column.setText(title);
-        layout.setColumnData(column, new ColumnWeightData(weight, 45));
     }
 
     /** @param listener called when another row is chosen */
@@ -68,8 +53,7 @@ final class ChoiceTable {
         if (!choices.isEmpty()) {
             table.select(0);
         }
-        GridData size = (GridData) table.getParent().getLayoutData();
-        size.heightHint = table.getHeaderHeight() + choices.size() * table.getItemHeight() + 2 * table.getBorderWidth();
+        columns.fit();
         setShown(choices.size() > 1);
     }
 

@@ -62,7 +62,7 @@ final class MovePanel {
     /**
      * Shows a move.
      *
-     * @param title what comes before the position: “Reaches”, “Below”, “Above”
+     * @param title what comes before the position, such as “Reaches ”, or nothing
      * @param planned the setting it leads to
      * @param answer the answer it belongs to
      */
@@ -71,7 +71,7 @@ final class MovePanel {
         List<String> lines = answer.steps(planned);
         shown = planned;
         moves = !lines.isEmpty();
-        heading.setText((title + " " + wording.position(planned) + ".").replace("&", "&&"));
+        heading.setText((title + wording.position(planned) + ".").replace("&", "&&"));
         steps.setText(moves ? String.join("\n", lines) : "The stages stand there already.");
         worn.say(wording.worn(planned).orElse(""));
         effort.setText("Effort " + wording.effort(planned));

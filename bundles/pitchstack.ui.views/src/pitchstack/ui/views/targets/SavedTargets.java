@@ -5,24 +5,23 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.TableColumnLayout;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import pitchstack.model.Axis;
 import pitchstack.model.Target;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Columns;
 
 /** The targets kept in the file, to pick from. */
 final class SavedTargets {
     private static final int ROWS = 4;
 
     private final Table table;
+    private final Columns columns;
     private final Button save;
     private final Button delete;
     private Consumer<Target> picked = t -> { };
@@ -36,7 +35,11 @@ final class SavedTargets {
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(title);
         save = button(head, "Save target…", "Keep what is typed above in the file, under a name");
         delete = button(head, "Delete", "Take the chosen target out of the file");
-        table = table(parent, span);
+        table = new Table(parent, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        Accessibles.name(table, "Saved targets");
+        columns = new Columns(table, 0, "Name", "Position", "Tolerance");
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
+                .hint(SWT.DEFAULT, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(table);
         table.addListener(SWT.Selection, e -> selected().ifPresent(t -> picked.accept(t)));
         table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
     }
@@ -46,27 +49,6 @@ final class SavedTargets {
         button.setText(text);
         button.setToolTipText(tooltip);
         return button;
-    }
-
-    private static Table table(Composite parent, int span) {
-        Composite holder = new Composite(parent, SWT.NONE);
-        Table table = new Table(holder, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
-        table.setHeaderVisible(true);
-        Accessibles.name(table, "Saved targets");
-        TableColumnLayout columns = new TableColumnLayout();
-        holder.setLayout(columns);
-        column(table, columns, "Name", 5);
-        column(table, columns, "Position", 3);
-        column(table, columns, "Tolerance", 3);
-        GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
-                .hint(SWT.DEFAULT, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(holder);
-        return table;
-    }
-
-    private static void column(Table table, TableColumnLayout layout, String title, int weight) {
-        TableColumn column = new TableColumn(table, SWT.NONE);
-        column.setText(title);
-        layout.setColumnData(column, new ColumnWeightData(weight, 60));
     }
 
     /** @param listener called with the target that a person picks */
@@ -83,7 +65,7 @@ final class SavedTargets {
     void onDelete(Consumer<Target> listener) {
         delete.addListener(SWT.Selection, e -> selected().ifPresent(listener));
         table.addListener(SWT.KeyDown, e -> {
-            if (e.keyCode == SWT.DEL && e.stateMask == 0) {
+            if (e.keyCode == SWT.DEL && (e.stateMask & SWT.MODIFIER_MASK) == 0) {
                 selected().ifPresent(listener);
             }
         });
@@ -101,6 +83,7 @@ final class SavedTargets {
                 table.setSelection(item);
             }
         }
+        columns.fit();
         delete.setEnabled(selected().isPresent());
     }
 

@@ -83,7 +83,7 @@ final class TargetPage {
     }
 
     private void key(Event e) {
-        if (e.stateMask == SWT.MOD1 && (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR)) {
+        if ((e.stateMask & SWT.MODIFIER_MASK) == SWT.MOD1 && (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR)) {
             e.doit = false;
             answer.applicable().ifPresent(this::apply);
         }

@@ -45,6 +45,8 @@ final class WelcomePage {
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         content = new Composite(scroll, SWT.NONE);
+        content.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        content.setBackgroundMode(SWT.INHERIT_FORCE);
         resources = new LocalResourceManager(JFaceResources.getResources(), content);
         GridLayoutFactory.swtDefaults().margins(MARGIN, MARGIN).spacing(0, LINE_GAP).applyTo(content);
         fill();
@@ -67,7 +69,9 @@ final class WelcomePage {
             examples.forEach(this::example);
         }
         heading("Before you set a machine", 1.3);
-        CAUTIONS.forEach(caution -> text("•  " + caution));
+        Composite list = new Composite(content, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(LINE_GAP, LINE_GAP).applyTo(list);
+        CAUTIONS.forEach(caution -> item(list, caution));
     }
 
     void setFocus() {
@@ -95,6 +99,15 @@ final class WelcomePage {
         Label label = new Label(content, SWT.WRAP);
         label.setText(text);
         GridDataFactory.swtDefaults().hint(TEXT_WIDTH, SWT.DEFAULT).applyTo(label);
+    }
+
+    private static void item(Composite list, String text) {
+        Label bullet = new Label(list, SWT.NONE);
+        bullet.setText("•");
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(bullet);
+        Label label = new Label(list, SWT.WRAP);
+        label.setText(text);
+        GridDataFactory.swtDefaults().hint(TEXT_WIDTH - MARGIN, SWT.DEFAULT).applyTo(label);
     }
 
     private void begin(String text, String command) {

@@ -1,23 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.welcome;
 
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.intro.IIntroSite;
 import org.eclipse.ui.part.IntroPart;
 import pitchstack.ui.views.Commands;
 
-/** The welcome page. It makes room as soon as a stack comes to the front. */
+/** The welcome page, over the whole window. It makes room as soon as anything else comes to the front. */
 public final class WelcomePart extends IntroPart {
-    private final IPartListener2 editors = new IPartListener2() {
+    private final IPartListener2 others = new IPartListener2() {
         @Override
         public void partActivated(IWorkbenchPartReference part) {
-            if (part.getPart(false) instanceof IEditorPart) {
+            IWorkbenchPart activated = part.getPart(false);
+            if (activated != null && Adapters.adapt(activated, WelcomePart.class) != WelcomePart.this) {
                 close();
             }
         }
@@ -27,7 +29,7 @@ public final class WelcomePart extends IntroPart {
     @Override
     public void init(IIntroSite site, IMemento memento) throws PartInitException {
         super.init(site, memento);
-        site.getPage().addPartListener(editors);
+        site.getPage().addPartListener(others);
     }
 
     @Override
@@ -39,7 +41,7 @@ public final class WelcomePart extends IntroPart {
     public void dispose() {
         IWorkbenchPage where = getIntroSite().getPage();
         if (where != null) {
-            where.removePartListener(editors);
+            where.removePartListener(others);
         }
         super.dispose();
     }

@@ -32,6 +32,7 @@ final class Hands {
         long end = System.currentTimeMillis() + PATIENCE_MS;
         while (!so.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
+                picture(display.getActiveShell(), "in-vain-" + what.replaceAll("\\W+", "-"));
                 fail("waited in vain until " + what);
             }
             if (!display.readAndDispatch()) {
@@ -130,6 +131,16 @@ final class Hands {
         List<T> found = all(root, kind, which.and(Control::isVisible));
         assertTrue(!found.isEmpty(), "no visible " + kind.getSimpleName() + " is such");
         return found.get(0);
+    }
+
+    /** The dialog that is open. */
+    Shell dialog() {
+        for (Shell open : display.getShells()) {
+            if (open.isVisible() && (open.getStyle() & SWT.APPLICATION_MODAL) != 0) {
+                return open;
+            }
+        }
+        return fail("no dialog is open");
     }
 
     /** Keeps a picture of the window under {@code target/screens}. */

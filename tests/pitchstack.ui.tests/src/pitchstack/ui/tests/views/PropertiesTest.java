@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -65,6 +66,7 @@ class PropertiesTest {
     void refusesAWrongPitchWithASentence() {
         edit("Pitch", "minus");
         hands.enter(0);
+        assertFalse(hands.all(shell, CLabel.class, l -> l.isVisible() && l.getText().contains("“minus” is not a length")).isEmpty());
         hands.picture(shell, "properties-refused");
         assertEquals("5 mm", rack.getPitch());
         assertFalse(session.isDirty());

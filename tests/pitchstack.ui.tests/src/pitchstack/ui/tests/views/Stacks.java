@@ -17,7 +17,8 @@ final class Stacks {
     }
 
     /**
-     * A 5 mm rack of 100 teeth under 30, so indices 0 to 88 − 18 … and a 4.9 mm stage; steps of 0.1 mm; one saved target.
+     * A 5 mm rack and a 4.9 mm stage, both at index 0, for steps of 0.1 mm, with a tolerance of 0.05 mm; two saved
+     * targets.
      *
      * @param name tells documents apart
      */

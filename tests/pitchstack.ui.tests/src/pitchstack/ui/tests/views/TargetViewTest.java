@@ -5,11 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
@@ -19,9 +23,17 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
 import pitchstack.core.stack.Setting;
+import pitchstack.edit.AddElement;
+import pitchstack.edit.NewStack;
 import pitchstack.edit.Session;
+import pitchstack.edit.SetValue;
+import pitchstack.model.PitchstackPackage.Literals;
+import pitchstack.model.Target;
 
-/** A target is typed, its moves are read, applied and taken back. */
+/**
+ * A target is typed, its moves are read, applied and taken back. Expected settings are those of the equation
+ * 50 a + 49 b = x in tenths of a millimetre, efforts those of 4 s a stage and 1 s a tooth.
+ */
 class TargetViewTest {
     private final Hands hands = new Hands();
     private final IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
@@ -44,56 +56,197 @@ class TargetViewTest {
 
     @Test
     void readsAppliesAndTakesBackTheMovesToATypedTarget() {
+        assertTrue(says("Type a target"));
         hands.picture(shell, "target-empty");
         hands.focus(target());
         hands.type("10.1");
-        hands.until("the steps are there", () -> steps().startsWith("1. "));
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        assertTrue(says("Effort 12 s"));
+        assertTrue(says("Reaches 10.100 mm, exactly on the target."));
         hands.picture(shell, "target-reached");
         hands.enter(0);
+        assertEquals(Setting.of(0, 0), session.analysis().current(), "one Enter only plans");
         hands.enter(0);
-        assertEquals("10.1", target().getText());
-        Setting reached = session.analysis().current();
-        assertEquals(10_100_000_000_000L, session.analysis().spec().position(reached));
+        assertEquals(Setting.of(3, -1), session.analysis().current());
+        awaitSteps("The stages stand there already.");
+        assertTrue(says("stands at 10.100 mm"));
+        session.history().undo();
+        assertEquals(Setting.of(0, 0), session.analysis().current());
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+    }
+
+    @Test
+    void saysUnderTheFieldsWhatItCannotRead() {
+        hands.focus(target());
+        hands.type("ten");
+        hands.until("the sentence is there", () -> says("“ten” is not a length"));
+        hands.picture(shell, "target-bad");
+        target().selectAll();
+        hands.type("10");
+        hands.until("the sentence is gone", () -> !says("is not a length"));
+        hands.focus(tolerance());
+        hands.type("-1");
+        hands.until("the tolerance is refused", () -> says("A tolerance of -1 is not allowed"));
+        assertFalse(session.isDirty());
+    }
+
+    @Test
+    void offersBothNeighboursOfAnUnreachableTargetAndAppliesOne() {
+        hands.focus(target());
+        hands.type("10.15");
+        hands.focus(tolerance());
+        hands.type("0.01");
+        hands.until("the reason is there",
+                () -> says("10.150 mm lies between 10.100 mm and 10.200 mm"));
+        hands.picture(shell, "target-between");
+        hands.enter(0);
+        hands.enter(0);
+        assertEquals(Setting.of(0, 0), session.analysis().current(), "which neighbour must be chosen");
+        List<Button> apply = hands.all(shell, Button.class, b -> b.isVisible() && b.getText().equals("Apply"));
+        assertEquals(2, apply.size());
+        hands.focus(apply.get(1));
+        hands.type(" ");
+        assertEquals(Setting.of(4, -2), session.analysis().current());
         session.history().undo();
         assertEquals(Setting.of(0, 0), session.analysis().current());
     }
 
     @Test
-    void saysUnderTheFieldWhatItCannotRead() {
+    void appliesTheChosenOneOfSeveralChoices() {
         hands.focus(target());
-        hands.type("ten");
-        hands.until("the sentence is there", () -> says("“ten” is not"));
-        hands.picture(shell, "target-bad");
+        hands.type("10.1");
+        hands.focus(tolerance());
+        hands.type("0.15");
+        hands.until("the choices are there", () -> hands.all(shell, Table.class, this::isChoices).size() == 1);
+        Table choices = hands.the(shell, Table.class, this::isChoices);
+        assertEquals(List.of("10.000 mm", "10.100 mm", "10.200 mm"),
+                Arrays.stream(choices.getItems()).map(row -> row.getText(0)).toList());
+        assertEquals(List.of("6 s", "12 s", "14 s"), Arrays.stream(choices.getItems()).map(row -> row.getText(2)).toList());
+        hands.focus(choices);
+        hands.key(0, SWT.ARROW_DOWN);
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        hands.picture(shell, "target-choices");
+        hands.enter(SWT.MOD1);
+        assertEquals(Setting.of(3, -1), session.analysis().current());
     }
 
     @Test
-    void offersBothNeighboursOfAnUnreachableTarget() {
+    void warnsOfWornTeethAndRefusesThemWhereAsked() {
+        session.run(AddElement.wornRange(session.axis().getStages().get(1).getBaseRow(), NewStack.wornRange(30)));
         hands.focus(target());
-        hands.type("10.15");
-        hands.focus(tolerance());
-        hands.type("0.01");
-        hands.until("the reason is there", () -> says("lies between 10.100 mm and 10.200 mm"));
-        hands.picture(shell, "target-between");
+        hands.type("10.1");
+        hands.until("the warning is there", () -> says("This stands on worn teeth of “Fine stage”"));
+        hands.picture(shell, "target-worn");
+        Combo worn = hands.the(shell, Combo.class, c -> c.getItemCount() == 3);
+        hands.focus(worn);
+        hands.key(0, SWT.ARROW_DOWN);
+        hands.key(0, SWT.ARROW_DOWN);
+        hands.until("the reason is there", () -> says("could be set only over teeth"));
     }
 
-    private Composite root() {
-        return shell;
+    @Test
+    void picksSavesAndDeletesTargetsOfTheFile() {
+        hands.focus(saved());
+        hands.key(0, SWT.HOME);
+        hands.key(0, SWT.ARROW_DOWN);
+        awaitSteps("1. Rack: 4 teeth forward, from 0 to 4.", "2. Fine stage: 1 tooth forward, from 0 to 1.");
+        assertEquals("24.9 mm", target().getText());
+        assertEquals("0.02 mm", tolerance().getText());
+        hands.key(0, SWT.DEL);
+        assertEquals(List.of("First hole"), session.axis().getTargets().stream().map(Target::getName).toList());
+        session.history().undo();
+        assertEquals(2, session.axis().getTargets().size());
+        assertEquals(2, saved().getItemCount());
+        target().selectAll();
+        hands.focus(target());
+        target().selectAll();
+        hands.type("15");
+        save("Third hole");
+        Target third = session.axis().getTargets().get(2);
+        assertEquals("Third hole", third.getName());
+        assertEquals("15 mm", third.getPosition(), "kept with the unit that was meant");
+        assertEquals("0.02 mm", third.getTolerance());
+    }
+
+    private void save(String name) {
+        hands.until("it can be saved", () -> hands.the(shell, Button.class, b -> b.getText().startsWith("Save")).isEnabled());
+        hands.focus(hands.the(shell, Button.class, b -> b.getText().startsWith("Save")));
+        shell.getDisplay().timerExec(500, () -> {
+            Shell dialog = hands.dialog();
+            hands.picture(dialog, "target-save");
+            Text field = hands.the(dialog, Text.class, t -> t.getEditable());
+            field.selectAll();
+            hands.type(name);
+            hands.enter(0);
+        });
+        hands.type(" ");
+    }
+
+    @Test
+    void followsAStageThatIsBeingDragged() {
+        hands.focus(target());
+        hands.type("10.1");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        session.preview(Setting.of(5, -1));
+        assertTrue(says("stands at 20.100 mm"));
+        awaitSteps("1. Rack: 2 teeth back, from 5 to 3.");
+        session.preview(null);
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+    }
+
+    @Test
+    void remembersWhatWasTypedForEachDocument() throws PartInitException {
+        hands.focus(target());
+        hands.type("10.1");
+        page.openEditor(new StandInEditor.Input(Stacks.millimetres("other")), StandInEditor.ID);
+        hands.settle();
+        assertEquals("", target().getText());
+        page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
+        hands.settle();
+        assertEquals("10.1", target().getText());
+        page.closeAllEditors(false);
+        hands.until("it says what to do", () -> says("Open a stack"));
+        hands.picture(shell, "nothing-open");
+    }
+
+    @Test
+    void saysWhatStandsInTheWayOfPlanning() {
+        hands.focus(target());
+        hands.type("10.1");
+        session.run(new SetValue(session.axis().getStages().get(1), Literals.STAGE__PITCH, "wrong", "Spoil the pitch"));
+        hands.until("it says so", () -> says("Nothing can be planned on axis “Axis” before this is mended"));
+        assertTrue(says("“wrong” is not a length"));
+        session.history().undo();
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
     }
 
     private Text target() {
-        return hands.all(root(), Text.class, t -> t.getToolTipText() != null && t.getToolTipText().startsWith("Where the")).get(0);
+        return field("Where the carriage");
     }
 
     private Text tolerance() {
-        return hands.all(root(), Text.class, t -> t.getToolTipText() != null && t.getToolTipText().startsWith("The largest")).get(0);
+        return field("The largest error");
     }
 
-    private String steps() {
-        return hands.all(root(), StyledText.class, t -> t.isVisible() && t.getText().contains("from")).stream().findFirst()
-                .map(StyledText::getText).orElse("");
+    private Text field(String tooltip) {
+        return hands.the(shell, Text.class, t -> t.getToolTipText() != null && t.getToolTipText().startsWith(tooltip));
+    }
+
+    private Table saved() {
+        return hands.the(shell, Table.class, t -> t.getColumnCount() == 3);
+    }
+
+    private boolean isChoices(Table table) {
+        return table.isVisible() && table.getColumnCount() == 5 && table.getColumn(0).getText().equals("Position");
+    }
+
+    private void awaitSteps(String... lines) {
+        String expected = String.join("\n", lines);
+        hands.until("the steps are " + expected, () -> hands.all(shell, StyledText.class, t -> t.isVisible()).stream()
+                .anyMatch(t -> t.getText().equals(expected)));
     }
 
     private boolean says(String part) {
-        return !hands.all(root(), Label.class, l -> l.isVisible() && l.getText().contains(part)).isEmpty();
+        return !hands.all(shell, Label.class, l -> l.isVisible() && l.getText().contains(part)).isEmpty();
     }
 }

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+
+/** Column widths that never cut a number short: each column as wide as its texts, one of them taking the rest. */
+public final class Columns {
+    private final Table table;
+    private final TableColumn elastic;
+
+    /**
+     * Adds the columns to a table.
+     *
+     * @param table a table without columns
+     * @param elastic the column that takes the room that is left, counted from 0
+     * @param titles one title a column; numbers stand on the right where the title ends with a tab, which is not shown
+     */
+    public Columns(Table table, int elastic, String... titles) {
+        this.table = table;
+        table.setHeaderVisible(true);
+        for (String title : titles) {
+            TableColumn column = new TableColumn(table, title.endsWith("\t") ? SWT.RIGHT : SWT.LEFT);
+            column.setText(title.strip());
+        }
+        this.elastic = table.getColumn(elastic);
+        table.addListener(SWT.Resize, e -> fit());
+    }
+
+    /** Fits the columns to their texts; to be called when the texts have changed. */
+    public void fit() {
+        int used = 0;
+        for (TableColumn column : table.getColumns()) {
+            column.pack();
+            used += column.getWidth();
+        }
+        elastic.setWidth(elastic.getWidth() + Math.max(0, table.getClientArea().width - used));
+    }
+}
