@@ -39,9 +39,9 @@ final class PlanText {
      */
     void write(String title, Answer answer) {
         out.println(title + ", axis “" + axis.name() + "”");
-        out.println("Stands at: " + wording.setting(request.from()) + ", which is "
-                + axis.scale().format(axis.position(request.from())));
-        out.println("Target:    " + axis.scale().format(request.target()) + ", tolerance "
+        out.println("Now at: " + axis.scale().format(axis.position(request.from())) + " ("
+                + wording.setting(request.from()) + ")");
+        out.println("Target: " + axis.scale().format(request.target()) + ", tolerance "
                 + axis.scale().formatSize(request.tolerance()));
         if (answer instanceof Reached reached) {
             write("Reached", reached.best());

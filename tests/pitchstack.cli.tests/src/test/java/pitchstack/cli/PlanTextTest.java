@@ -21,8 +21,8 @@ class PlanTextTest {
     void tellsEveryStepOfTheMoveAndWhatItCosts() throws Exception {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE, "--at", "0.3mm");
         assertEquals(List.of("Test bench, axis “Slide”",
-                "Stands at: Rack 0, Fine 0, which is 0.000 mm",
-                "Target:    0.300 mm, tolerance 0.000 mm",
+                "Now at: 0.000 mm (Rack 0; Fine 0)",
+                "Target: 0.300 mm, tolerance 0.000 mm",
                 "Reached: 0.300 mm, exactly on the target",
                 "1. Rack: 3 teeth forward, from 0 to 3.",
                 "2. Fine: 3 teeth back, from 0 to -3.",
@@ -45,8 +45,8 @@ class PlanTextTest {
         "--at −1 --from −3,+2", "--at -1000um --from=-3,2"})
     void takesNegativeNumbersWithAndWithoutAnEqualsSign(String options) throws Exception {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE, options.split(" "));
-        assertEquals(List.of("Stands at: Rack -3, Fine 2, which is -5.200 mm",
-                "Target:    -1.000 mm, tolerance 0.000 mm",
+        assertEquals(List.of("Now at: -5.200 mm (Rack -3; Fine 2)",
+                "Target: -1.000 mm, tolerance 0.000 mm",
                 "Reached: -1.000 mm, exactly on the target",
                 "1. Rack: 7 teeth back, from -3 to -10.",
                 "2. Fine: 8 teeth forward, from 2 to 10.",

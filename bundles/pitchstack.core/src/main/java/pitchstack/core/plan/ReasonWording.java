@@ -39,20 +39,20 @@ record ReasonWording(Scale scale, long target, long tolerance, Nearest nearest) 
         }
         PlannedSetting below = nearest.below().get();
         PlannedSetting above = nearest.above().get();
-        long down = Math.abs(below.error());
-        long up = Math.abs(above.error());
+        String down = Wording.size(scale, below.error());
+        String up = Wording.size(scale, above.error());
+        String nearer = Math.abs(below.error()) < Math.abs(above.error()) ? down : up;
         return scale.format(below.position()) + " and " + scale.format(above.position()) + "; "
-                + (down == up ? "both are " : "the nearer is ") + Wording.size(scale, Math.min(down, up)) + " away"
-                + besideTolerance(Math.min(down, up));
+                + (down.equals(up) ? "both are " : "the nearer is ") + nearer + " away" + besideTolerance(nearer);
     }
 
     /** How the distance of the nearer position compares with the tolerance, when both are rounded to be read. */
-    private String besideTolerance(long distance) {
+    private String besideTolerance(String distance) {
         if (tolerance == 0) {
             return ", and no error is allowed";
         }
         String allowed = Wording.size(scale, tolerance);
-        return allowed.equals(Wording.size(scale, distance)) ? ", just over the tolerance"
+        return allowed.equals(distance) ? ", just over the tolerance"
                 : ", and the tolerance is " + allowed;
     }
 

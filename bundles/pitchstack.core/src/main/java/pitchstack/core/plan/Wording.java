@@ -39,11 +39,11 @@ public final class Wording {
                 + (step.to() > step.from() ? "forward" : "back") + ", from " + step.from() + " to " + step.to() + ".";
     }
 
-    /** Where a setting has its stages: {@code Rack 12, Adapter -3, Carriage 3}. */
+    /** Where a setting has its stages: {@code Rack 12; Adapter -3; Carriage 3}. */
     public String setting(Setting setting) {
         StringBuilder text = new StringBuilder();
         for (int j = 0; j < setting.size(); j++) {
-            text.append(j == 0 ? "" : ", ").append(name(j)).append(' ').append(setting.index(j));
+            text.append(j == 0 ? "" : "; ").append(name(j)).append(' ').append(setting.index(j));
         }
         return text.toString();
     }

@@ -54,7 +54,7 @@ class WordingTest {
     void callsANamelessStageByItsNumberFromTheBottom() {
         Wording nameless = new Wording(axis(METRIC, "Rack", " "));
         assertEquals("Stage 2: 1 tooth forward, from 0 to 1.", nameless.step(new Step(1, 0, 1)));
-        assertEquals("Rack 12, Stage 2 -3", nameless.setting(Setting.of(12, -3)));
+        assertEquals("Rack 12; Stage 2 -3", nameless.setting(Setting.of(12, -3)));
     }
 
     @Test
@@ -125,6 +125,13 @@ class WordingTest {
                 + "and the tolerance is 0.010 mm.", wording.reason(412_780 * UM, 10 * UM, between(412_780, 412_750, 412_850)));
         assertEquals("412.800 mm lies between 412.750 mm and 412.850 mm; both are 0.050 mm away, "
                 + "and no error is allowed.", wording.reason(412_800 * UM, 0, between(412_800, 412_750, 412_850)));
+    }
+
+    @Test
+    void callsNeitherNeighbourTheNearerWhereTheDifferenceIsTooSmallToRead() {
+        assertEquals("412.800 mm lies between 412.750 mm and 412.850 mm; both are 0.050 mm away, "
+                + "and no error is allowed.", wording.reason(412_800 * UM, 0, nearest(Reason.BETWEEN_STEPS,
+                        at(412_750 * UM + 1, -50 * UM + 1), at(412_850 * UM, 50 * UM))));
     }
 
     @Test
