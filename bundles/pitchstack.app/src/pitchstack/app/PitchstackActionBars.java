@@ -68,7 +68,6 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         menu.add(new GroupMarker(IWorkbenchActionConstants.NEW_EXT));
         menu.add(command("pitchstack.app.open"));
         menu.add(new GroupMarker(IWorkbenchActionConstants.OPEN_EXT));
-        menu.add(recentMenu());
         menu.add(new Separator());
         menu.add(action(ActionFactory.CLOSE, "&Close"));
         menu.add(action(ActionFactory.CLOSE_ALL, "C&lose All"));
@@ -83,13 +82,6 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         menu.add(new GroupMarker(IWorkbenchActionConstants.FILE_END));
         menu.add(new Separator());
         menu.add(action(ActionFactory.QUIT));
-        return menu;
-    }
-
-    /** The platform lists what editors were closed with a persistable input; there is nothing to keep here. */
-    private MenuManager recentMenu() {
-        MenuManager menu = new MenuManager("&Recent Files", IWorkbenchActionConstants.MRU);
-        menu.add(ContributionItemFactory.REOPEN_EDITORS.create(window));
         return menu;
     }
 

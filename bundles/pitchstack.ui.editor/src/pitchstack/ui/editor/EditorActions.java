@@ -9,7 +9,7 @@ import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 
 /** The actions behind the Edit menu while an editor, or its outline, is active. */
-public final class EditorActions {
+final class EditorActions {
     private final UndoAction undo;
     private final RedoAction redo;
     private final DeleteElement delete;
@@ -32,13 +32,13 @@ public final class EditorActions {
     }
 
     /** Puts these actions behind the menu. */
-    public void register(IActionBars bars) {
+    void register(IActionBars bars) {
         byId.forEach(bars::setGlobalActionHandler);
         bars.updateActionBars();
     }
 
     /** Takes up a change of the history or of the selection. */
-    public void update() {
+    void update() {
         undo.update();
         redo.update();
         delete.update();

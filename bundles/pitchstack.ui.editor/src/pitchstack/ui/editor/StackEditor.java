@@ -7,6 +7,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorPart;
@@ -24,7 +25,6 @@ import pitchstack.ui.editor.files.FileInput;
 import pitchstack.ui.editor.files.RecentFiles;
 import pitchstack.ui.editor.files.Saving;
 import pitchstack.ui.editor.files.UntitledInput;
-import pitchstack.ui.editor.outline.StackOutline;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
 
 /** The editor of one document. */
@@ -74,11 +74,11 @@ public final class StackEditor extends EditorPart {
         page = new StackPage(parent, session, history, this);
         getSite().setSelectionProvider(page.selection());
         MenuManager menu = new MenuManager();
-        menu.add(new org.eclipse.jface.action.Separator("stage"));
-        menu.add(new org.eclipse.jface.action.Separator("edit"));
+        menu.add(new Separator("stage"));
+        menu.add(new Separator("edit"));
         menu.add(actions.delete());
-        menu.add(new org.eclipse.jface.action.Separator("view"));
-        menu.add(new org.eclipse.jface.action.Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        menu.add(new Separator("view"));
+        menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         page.setMenu(menu);
         getEditorSite().registerContextMenu(ID, menu, page.selection(), false);
         page.selection().addSelectionChangedListener(event -> actions.update());

@@ -39,7 +39,8 @@ public final class AxisFigure extends Figure {
     public void show(Scene shown, String title, String position, LabelFigure.Words baseWords) {
         scene = shown;
         setPreferredSize(new Dimension(shown.mapping().width(), shown.bands().height()));
-        stages.setBounds(getBounds());
+        stages.setBounds(new Rectangle(0, 0, Math.max(getPreferredSize().width, shown.left() + shown.width()),
+                Math.max(getPreferredSize().height, shown.top() + shown.height())));
         base.show(shown, -1, "base", baseWords);
         ruler.show(shown, title, position);
         repaint();

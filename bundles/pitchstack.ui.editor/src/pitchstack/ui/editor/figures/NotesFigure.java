@@ -63,6 +63,9 @@ public final class NotesFigure extends SceneFigure {
         }
         if (body > 0) {
             LabelLane lane = new LabelLane(scene().open(), SPACE);
+            // Labels beside a narrow row keep off the edges of its body.
+            lane.take(new Extent(px.from(), px.from() + 1));
+            lane.take(new Extent(px.to(), px.to() + 1));
             AxisPlaces.Rows rows = scene().places().stages().get(body - 1);
             paintEngaged(graphics, lane, rows);
             RowSpec spec = scene().spec().stages().get(body - 1).rows().rider();
@@ -86,12 +89,14 @@ public final class NotesFigure extends SceneFigure {
         graphics.drawString(text, whole(x), getBounds().y + (getBounds().height - height(graphics.getFont())) / 2);
     }
 
-    /** Text on what is drawn below it, so that no line runs through it. */
+    /** Text on the body, so that no line of it runs through the text. */
     private void paintOver(Graphics graphics, String text, double x, int y) {
-        Extent body = scene().mapping().px(scene().places().bodies().get(this.body).extent());
-        boolean on = x > body.from() && x + width(text, look().small()) < body.to();
-        graphics.setBackgroundColor(on ? look().body() : look().ground());
-        graphics.fillRectangle(whole(x) - 2, y + 1, width(text, look().small()) + 4, height(look().small()) - 2);
+        Extent px = scene().mapping().px(scene().places().bodies().get(body).extent());
+        int width = width(text, look().small());
+        if (x > px.from() && x + width < px.to()) {
+            graphics.setBackgroundColor(look().body());
+            graphics.fillRectangle(whole(x) - 2, y + 1, width + 4, height(look().small()) - 2);
+        }
         graphics.drawString(text, whole(x), y);
     }
 

@@ -5,7 +5,6 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.handlers.HandlerUtil;
-import pitchstack.ui.editor.files.Opening;
 
 /** File &gt; New: a new positioner that is in no file yet. */
 public final class NewHandler extends AbstractHandler {

@@ -6,7 +6,6 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.handlers.HandlerUtil;
-import pitchstack.ui.editor.files.Opening;
 
 /** Opens the file that the parameter {@value #PATH} names. */
 public final class OpenFileHandler extends AbstractHandler {

@@ -10,7 +10,6 @@ import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.CompoundContributionItem;
-import pitchstack.ui.editor.files.Opening;
 import pitchstack.ui.editor.files.RecentFiles;
 
 /** The files used last, as entries of a menu. */

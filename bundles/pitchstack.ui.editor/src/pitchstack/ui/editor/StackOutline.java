@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.editor.outline;
+package pitchstack.ui.editor;
 
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
@@ -9,11 +9,9 @@ import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener;
 import pitchstack.edit.SessionListener.Change;
-import pitchstack.ui.editor.EditorActions;
-import pitchstack.ui.editor.ModelSelection;
 
 /** The document as a tree. What is selected here is selected in the drawing, and the other way round. */
-public final class StackOutline extends ContentOutlinePage {
+final class StackOutline extends ContentOutlinePage {
     private static final int OPEN_LEVELS = 3;
 
     private final Session session;
@@ -27,7 +25,7 @@ public final class StackOutline extends ContentOutlinePage {
      * @param drawing what is selected in the drawing
      * @param actions the editor's actions, which serve here too
      */
-    public StackOutline(Session session, ModelSelection drawing, EditorActions actions) {
+    StackOutline(Session session, ModelSelection drawing, EditorActions actions) {
         this.session = session;
         this.drawing = drawing;
         this.actions = actions;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.editor.outline;
+package pitchstack.ui.editor;
 
 import java.util.ArrayList;
 import java.util.Collections;

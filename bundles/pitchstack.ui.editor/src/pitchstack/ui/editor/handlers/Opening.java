@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.editor.files;
+package pitchstack.ui.editor.handlers;
 
 import java.nio.file.Path;
 import org.eclipse.emf.common.util.URI;
@@ -14,18 +14,22 @@ import pitchstack.edit.NewStack;
 import pitchstack.model.file.StackFile;
 import pitchstack.model.file.StackFileException;
 import pitchstack.ui.editor.StackEditor;
+import pitchstack.ui.editor.files.DiskFile;
+import pitchstack.ui.editor.files.FileInput;
+import pitchstack.ui.editor.files.RecentFiles;
+import pitchstack.ui.editor.files.UntitledInput;
 
 /** Opens documents in a window. What cannot be opened is said in a dialog. */
-public final class Opening {
+final class Opening {
     private final IWorkbenchWindow window;
 
     /** @param window where editors are opened */
-    public Opening(IWorkbenchWindow window) {
+    Opening(IWorkbenchWindow window) {
         this.window = window;
     }
 
     /** Opens a file, or brings the editor to the front that has it. */
-    public void file(Path path) {
+    void file(Path path) {
         Path real = DiskFile.real(path);
         FileInput input = new FileInput(real);
         try {
@@ -42,7 +46,7 @@ public final class Opening {
     }
 
     /** Opens what a file holds as a document of its own, which is in no file yet. */
-    public void copy(Path path) {
+    void copy(Path path) {
         try {
             Resource document = StackFile.load(path).resource();
             document.setURI(URI.createURI("untitled:" + path.getFileName()));
@@ -53,7 +57,7 @@ public final class Opening {
     }
 
     /** Opens a new document. */
-    public void untitled() {
+    void untitled() {
         String name = "untitled." + StackFile.EXTENSION;
         Resource document = new ResourceImpl(URI.createURI("untitled:" + name));
         document.getContents().add(NewStack.positioner());
