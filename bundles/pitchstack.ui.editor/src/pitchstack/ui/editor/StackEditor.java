@@ -3,6 +3,7 @@ package pitchstack.ui.editor;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.jface.action.IAction;
@@ -54,19 +55,23 @@ public final class StackEditor extends EditorPart {
 
     private Session session(IEditorInput input) throws PartInitException {
         if (input instanceof UntitledInput untitled) {
-            return new Session(untitled.document());
+            return new Session(untitled.document(), StackEditor::log);
         }
         if (!(input instanceof FileInput known)) {
             throw new PartInitException("This editor opens files, not " + input.getName() + ".");
         }
         try {
             DiskFile disk = DiskFile.at(known.file());
-            Session opened = new Session(disk.load());
+            Session opened = new Session(disk.load(), StackEditor::log);
             file = Optional.of(disk);
             return opened;
         } catch (StackFileException e) {
             throw new PartInitException(e.getMessage(), e);
         }
+    }
+
+    private static void log(RuntimeException fault) {
+        ILog.of(StackEditor.class).error("A part of the window failed after a change of the document.", fault);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.CommandStack;
 import org.eclipse.emf.common.notify.impl.AdapterImpl;
@@ -24,6 +25,7 @@ import pitchstack.model.Positioner;
 public final class Session {
     private final Resource document;
     private final Positioner positioner;
+    private final Consumer<? super RuntimeException> faults;
     private final BasicCommandStack history = new BasicCommandStack();
     private final CopyOnWriteArrayList<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Map<Axis, AxisAnalysis> analyses = new HashMap<>();
@@ -35,9 +37,12 @@ public final class Session {
      * Opens a session on a document.
      *
      * @param document a resource that holds one positioner with at least one axis
+     * @param faults told of what a listener throws. The history would forget everything if a listener's fault came
+     *     through to it, so that one faulty view would cost the person every undo.
      */
-    public Session(Resource document) {
+    public Session(Resource document, Consumer<? super RuntimeException> faults) {
         this.document = document;
+        this.faults = faults;
         this.positioner = (Positioner) document.getContents().get(0);
         this.axis = positioner.getAxes().get(0);
         history.addCommandStackListener(event -> documentChanged());
@@ -170,7 +175,11 @@ public final class Session {
 
     private void tell(Change change) {
         for (SessionListener listener : listeners) {
-            listener.changed(change);
+            try {
+                listener.changed(change);
+            } catch (RuntimeException fault) {
+                faults.accept(fault);
+            }
         }
     }
 }

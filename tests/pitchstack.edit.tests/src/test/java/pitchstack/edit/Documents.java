@@ -17,8 +17,15 @@ final class Documents {
     }
 
     static Session session(Positioner positioner) {
+        Resource document = document(positioner);
+        return new Session(document, fault -> {
+            throw fault;
+        });
+    }
+
+    static Resource document(Positioner positioner) {
         Resource document = new XMIResourceImpl(URI.createURI("memory:test.pitchstack"));
         document.getContents().add(positioner);
-        return new Session(document);
+        return document;
     }
 }

@@ -65,6 +65,25 @@ class SessionTest {
     }
 
     @Test
+    void keepsItsHistoryAndTellsTheOthersWhenAListenerFails() {
+        List<RuntimeException> faults = new ArrayList<>();
+        Session guarded = new Session(Documents.document(NewStack.positioner()), faults::add);
+        RuntimeException fault = new IllegalStateException("a faulty view");
+        guarded.addListener(change -> {
+            throw fault;
+        });
+        List<Change> heard = new ArrayList<>();
+        guarded.addListener(heard::add);
+        guarded.run(new MoveStage(guarded.axis().getStages().get(0), 2));
+        guarded.run(new MoveStage(guarded.axis().getStages().get(0), 3));
+        guarded.history().undo();
+        guarded.history().undo();
+        assertEquals(0, guarded.axis().getStages().get(0).getIndex());
+        assertEquals(List.of(fault, fault, fault, fault), faults);
+        assertEquals(4, heard.size());
+    }
+
+    @Test
     void namesEachEditInTheHistory() {
         session.run(new ApplySetting(axis, Setting.of(3, -3)));
         assertEquals("Set “Axis” to [3, -3]", session.history().getUndoCommand().getLabel());

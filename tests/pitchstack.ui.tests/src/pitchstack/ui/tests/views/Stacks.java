@@ -30,7 +30,9 @@ final class Stacks {
         axis.getTargets().add(target("Second hole", "24.9 mm", "0.02 mm"));
         Resource resource = new ResourceImpl(URI.createURI("test:/" + name));
         resource.getContents().add(positioner);
-        return new Session(resource);
+        return new Session(resource, fault -> {
+            throw fault;
+        });
     }
 
     private static Target target(String name, String position, String tolerance) {
