@@ -9,8 +9,8 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.StageSpec;
 
 /**
- * F fine settings cannot put more than F positions within one coarse pitch P, so a step s everywhere needs at least
- * P/s of them (the pigeonhole principle).
+ * F fine settings cannot put more than F positions within one coarse pitch P, nor within a shorter travel, so a step s
+ * everywhere needs at least P/s of them (the pigeonhole principle).
  */
 public final class TooFewFineSettings implements Check {
     @Override
@@ -22,15 +22,17 @@ public final class TooFewFineSettings implements Check {
         FineSettings fine = FineSettings.of(axis);
         StageSpec coarse = axis.stages().get(fine.coarse());
         long step = axis.wantedStep().getAsLong();
-        long needed = (coarse.pitch() - 1) / step + 1;
+        long needed = fine.stretch() / step + (fine.stretch() % step == 0 ? 0 : 1);
         OptionalLong count = fine.count();
         if (count.isEmpty() || count.getAsLong() >= needed) {
             return List.of();
         }
+        String stretch = fine.stretch() < coarse.pitch() ? "the travel"
+                : "the pitch " + axis.scale().format(coarse.pitch()) + " of stage " + coarse.title(fine.coarse());
         return List.of(new Finding("too-few-fine-settings", Severity.WARNING, Place.AXIS, settings(count.getAsLong()),
                 settings(needed), "The other stages can be set in " + ways(count.getAsLong())
-                        + ", but a step of " + axis.scale().format(step) + " everywhere within the pitch "
-                        + axis.scale().format(coarse.pitch()) + " of stage " + coarse.title(fine.coarse()) + " needs " + needed
+                        + ", but a step of " + axis.scale().format(step) + " everywhere within " + stretch + " needs "
+                        + needed
                         + "; lengthen their rows, add a stage or accept a coarser step."));
     }
 

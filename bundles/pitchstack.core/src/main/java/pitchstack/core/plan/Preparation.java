@@ -40,7 +40,8 @@ final class Preparation {
     FineSettings fineSettings() {
         SearchSpace usable = space(Wear.WORN);
         return new FineSettings(usable.outer[0].stage,
-                usable.outer.length > 1 ? OptionalLong.empty() : OptionalLong.of(usable.list.size()));
+                usable.outer.length > 1 ? OptionalLong.empty() : OptionalLong.of(usable.list.size()),
+                Math.min(usable.outer[0].pitch, travel.width()));
     }
 
     /** A limit over every stage is one on the place itself, and is taken out of the rules. */

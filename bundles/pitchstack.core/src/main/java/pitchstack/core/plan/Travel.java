@@ -36,6 +36,11 @@ record Travel(long low, long high, long turn, long arcStart, long arcWidth) {
                 allRound ? turn - 1 : Math.floorMod(Math.floorMod(end, turn) - from, turn));
     }
 
+    /** From the lowest to the highest position, on a rotary axis at most the free arc; 0 where there is none. */
+    long width() {
+        return Math.max(0, turn == 0 ? high - low : Math.min(high - low, arcWidth));
+    }
+
     /** Where to look for settings within a tolerance of a target. */
     List<Window> within(long target, long tolerance) {
         List<Window> windows = new ArrayList<>();

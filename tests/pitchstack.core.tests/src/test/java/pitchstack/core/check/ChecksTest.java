@@ -235,6 +235,16 @@ final class ChecksTest {
     }
 
     @Test
+    void needsFewerFineSettingsWhereTheTravelIsShorterThanAPitch() {
+        // 67 fine settings: 4.69 mm of travel in steps of 0.07 mm, and no more.
+        AxisSpec axis = withSteps(GOOD, 0, 70 * UM);
+        assertFindsNothing(new TooFewFineSettings(), subject(withStops(axis, MM, MM + 67 * 70 * UM)));
+        Finding found = assertFinds(new TooFewFineSettings(), subject(withStops(axis, MM, MM + 67 * 70 * UM + 1)),
+                "too-few-fine-settings", Severity.WARNING, Place.AXIS);
+        assertEquals("68 fine settings", found.limit());
+    }
+
+    @Test
     void countsFineSettingsWithoutBarredTeethAndWithinTheShiftLimits() {
         // ±15 mm of shift at 4.9 mm leaves indices −3…3.
         AxisSpec limited = withLimits(withSteps(GOOD, 0, 700 * UM), new ShiftLimit(1, 1, 15 * MM));
