@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -56,13 +57,24 @@ record FileRights(Optional<PosixFileAttributes> old) {
                 view.setOwner(wanted.owner());
             }
         } catch (FileSystemException notOurs) {
-            // Only the administrator may give files away. The file is the saver's now; a strange group gets nothing.
+            // Only the administrator may give files away. The file is the saver's now, in a group of the saver's, which
+            // may do no more than everybody.
             if (!view.readAttributes().group().equals(wanted.group())) {
-                permissions.removeAll(Set.of(PosixFilePermission.GROUP_READ, PosixFilePermission.GROUP_WRITE,
-                        PosixFilePermission.GROUP_EXECUTE));
+                asOthers(permissions);
             }
         }
         view.setPermissions(permissions);
+    }
+
+    private static void asOthers(Set<PosixFilePermission> permissions) {
+        Map.of(PosixFilePermission.GROUP_READ, PosixFilePermission.OTHERS_READ,
+                PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE,
+                PosixFilePermission.GROUP_EXECUTE, PosixFilePermission.OTHERS_EXECUTE).forEach((group, others) -> {
+                    permissions.remove(group);
+                    if (permissions.contains(others)) {
+                        permissions.add(group);
+                    }
+                });
     }
 
     private static Set<PosixFilePermission> privately(PosixFileAttributes old) {

@@ -117,12 +117,16 @@ record SafeWrite(Path file) {
     }
 
     /** Makes the new name outlast a power cut; only systems that let a folder be opened can be asked. */
-    private static void flushFolder(Path folder) throws IOException {
+    private static void flushFolder(Path folder) {
         if (!FileRights.arePosix(folder)) {
             return;
         }
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
+        } catch (IOException notOffered) {
+            // Some network disks do not do this. The new content is saved and on the disk; at worst a power cut in the
+            // next seconds brings back the old name, whole.
+            return;
         }
     }
 
