@@ -30,6 +30,9 @@ public final class Columns {
 
     /** Fits the columns to their texts; to be called when the texts have changed. */
     public void fit() {
+        if (table.getSize().y == 0) {
+            return;
+        }
         int used = 0;
         for (TableColumn column : table.getColumns()) {
             column.pack();
