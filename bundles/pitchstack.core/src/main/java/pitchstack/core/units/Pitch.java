@@ -87,7 +87,8 @@ public record Pitch(PitchSystem system, String value) {
 
     private long perTurn(long turn) {
         long teeth = teethPerTurn();
-        return teeth == 0 ? 0 : turn / teeth;
+        return teeth == 0 ? 0
+                : new Ratio(BigInteger.valueOf(turn), BigInteger.valueOf(teeth)).times(BigInteger.ONE);
     }
 
     private static long diametral(Ratio dp) {

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -81,9 +82,13 @@ public record RotaryScale(long turn) implements Scale {
         BigDecimal seconds = seconds(count).abs();
         BigDecimal[] minutes = seconds.divideAndRemainder(BigDecimal.valueOf(60));
         BigDecimal[] degrees = minutes[0].divideAndRemainder(BigDecimal.valueOf(60));
-        String rest = minutes[1].signum() == 0 ? "00" : String.format("%02d", minutes[1].intValue()) + fraction(minutes[1]);
+        String rest = minutes[1].signum() == 0 ? "00" : twoDigits(minutes[1]) + fraction(minutes[1]);
         return (seconds(count).signum() < 0 ? "-" : "") + degrees[0].toBigInteger() + "°"
-                + String.format("%02d", degrees[1].intValue()) + "'" + rest + "\"";
+                + twoDigits(degrees[1]) + "'" + rest + "\"";
+    }
+
+    private static String twoDigits(BigDecimal part) {
+        return String.format(Locale.ROOT, "%02d", part.intValue());
     }
 
     private static String fraction(BigDecimal seconds) {

@@ -63,13 +63,13 @@ public sealed interface Scale permits LinearScale, RotaryScale {
      *
      * @param position any count
      * @param target any count
+     * @throws ArithmeticException if the difference on a linear axis does not fit a {@code long}
      */
     default long difference(long position, long target) {
-        long d = Math.subtractExact(position, target);
         if (turn() == 0) {
-            return d;
+            return Math.subtractExact(position, target);
         }
-        long wrapped = Math.floorMod(d, turn());
+        long wrapped = Math.floorMod(wrap(position) - wrap(target), turn());
         return wrapped > turn() / 2 ? wrapped - turn() : wrapped;
     }
 }
