@@ -40,12 +40,11 @@ public final class Look {
         selection = display.getSystemColor(SWT.COLOR_LIST_SELECTION);
         selectionText = display.getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT);
         FontDescriptor system = FontDescriptor.createFrom(control.getFont());
-        plain = system.createFont(display);
+        plain = control.getFont();
         small = system.increaseHeight(-1).createFont(display);
         bold = system.setStyle(SWT.BOLD).createFont(display);
         large = system.increaseHeight(3).setStyle(SWT.BOLD).createFont(display);
         control.addDisposeListener(event -> {
-            plain.dispose();
             small.dispose();
             bold.dispose();
             large.dispose();

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.editor;
+
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.swt.graphics.Point;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
+import pitchstack.edit.Session;
+import pitchstack.ui.editor.places.AxisPlaces;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Mapping;
+
+/** Where on the canvas a fitted drawing of a session must show things, worked out from the places alone. */
+final class Sight {
+    private final Session session;
+
+    Sight(Session session) {
+        this.session = session;
+    }
+
+    private Dimension size() {
+        FigureCanvas canvas = Desk.canvas();
+        return canvas.getViewport().getClientArea().getSize();
+    }
+
+    private AxisSpec spec() {
+        return session.analysis().spec();
+    }
+
+    private AxisPlaces places() {
+        return AxisPlaces.of(spec(), session.shown());
+    }
+
+    private Mapping mapping() {
+        return Mapping.fit(places().reach(), size().width);
+    }
+
+    private Bands bands() {
+        return Bands.of(spec().stages().size(), size().height);
+    }
+
+    /** The middle of the body that a stage moves. */
+    Point body(int stage) {
+        return new Point((int) mapping().px(places().bodies().get(stage + 1).extent().middle()),
+                bands().stageTop(stage) + bands().body() / 2);
+    }
+
+    /** The label of a stage. */
+    Point label(int stage) {
+        return new Point(Mapping.GUTTER / 2, bands().stageTop(stage) + bands().body() / 2);
+    }
+
+    /** A tooth of a base row, below its root. */
+    Point baseTooth(int stage, int tooth) {
+        double cell = places().stages().get(stage).base().edge(tooth) + places().stages().get(stage).base().pitch() / 4;
+        return new Point((int) mapping().px(cell), bands().baseTop(stage) + Bands.STRIP / 2);
+    }
+
+    /** Pixels of so many teeth of a stage. */
+    int teeth(int stage, int count) {
+        return (int) Math.round(count * spec().stages().get(stage).pitch() * mapping().pxPerCount());
+    }
+
+    Setting shown() {
+        return session.shown();
+    }
+}
