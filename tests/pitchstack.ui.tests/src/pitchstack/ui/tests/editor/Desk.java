@@ -15,6 +15,7 @@ import java.util.function.Predicate;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -98,6 +99,11 @@ final class Desk {
         IEditorPart editor = page().getActiveEditor();
         assertNotNull(editor, "no editor opened");
         return editor;
+    }
+
+    /** The element that the workbench says is selected. */
+    static Object selected() {
+        return page().getSelection() instanceof IStructuredSelection list ? list.getFirstElement() : null;
     }
 
     static void closeAll() {

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -79,6 +78,7 @@ class SideViewTest {
         });
         Point body = sight.body(0);
         Desk.press(body.x, body.y);
+        Desk.dragTo(body.x - 10, body.y);
         int sixTeeth = sight.teeth(0, 6);
         for (int dx = 1; dx <= sixTeeth; dx++) {
             Desk.dragTo(body.x + dx, body.y);
@@ -107,7 +107,7 @@ class SideViewTest {
         assertEquals(sight.teeth(0, 10), sight.body(1).x - upper.x, 1);
         assertEquals(0, stage(1).getIndex());
         Desk.click(upper.x + sight.teeth(0, 10), upper.y);
-        assertEquals(stage(1), selected(), "the upper body is drawn where it was carried to");
+        assertEquals(stage(1), Desk.selected(), "the upper body is drawn where it was carried to");
     }
 
     @Test
@@ -180,7 +180,7 @@ class SideViewTest {
     void arrowKeysMoveTheSelectedStageAndSelectTheNext() throws IOException {
         open(Stacks.barred());
         Desk.key(SWT.ARROW_UP, 0);
-        assertEquals(stage(0), selected());
+        assertEquals(stage(0), Desk.selected());
         Desk.key(SWT.ARROW_RIGHT, 0);
         assertEquals(1, stage(0).getIndex());
         Desk.key(SWT.ARROW_RIGHT, SWT.SHIFT);
@@ -195,12 +195,12 @@ class SideViewTest {
         Desk.key(SWT.ARROW_RIGHT, 0);
         assertEquals(88, stage(0).getIndex());
         Desk.key(SWT.ARROW_UP, 0);
-        assertEquals(stage(1), selected());
+        assertEquals(stage(1), Desk.selected());
         Desk.key(SWT.HOME, SWT.MOD1);
         assertEquals(-48, stage(1).getIndex());
         assertEquals("204.800 mm", position(), "88 · 5 − 48 · 4.9");
         Desk.key(SWT.ARROW_DOWN, 0);
-        assertEquals(stage(0), selected());
+        assertEquals(stage(0), Desk.selected());
         while (session.history().canUndo()) {
             Desk.command(UNDO);
         }
@@ -212,13 +212,13 @@ class SideViewTest {
         open(Stacks.barred());
         Point label = sight.label(1);
         Desk.click(label.x, label.y);
-        assertEquals(stage(1), selected());
+        assertEquals(stage(1), Desk.selected());
         Point tooth = sight.baseTooth(0, 20);
         Desk.click(tooth.x, tooth.y);
-        assertEquals(stage(0).getBaseRow(), selected());
+        assertEquals(stage(0).getBaseRow(), Desk.selected());
         Point barred = sight.baseTooth(0, 60);
         Desk.click(barred.x, barred.y);
-        assertEquals(stage(0).getBaseRow().getWorn().get(0), selected());
+        assertEquals(stage(0).getBaseRow().getWorn().get(0), Desk.selected());
     }
 
     @Test
@@ -238,7 +238,7 @@ class SideViewTest {
         Desk.command(UNDO);
         assertEquals(lower, stage(0));
         Desk.click(body.x, body.y);
-        assertEquals(lower, selected(), "it is drawn again");
+        assertEquals(lower, Desk.selected(), "it is drawn again");
     }
 
     @Test
@@ -248,7 +248,7 @@ class SideViewTest {
         Desk.command("pitchstack.ui.editor.addStage");
         assertEquals(3, session.axis().getStages().size());
         assertEquals("Stage 3", stage(1).getName());
-        assertEquals(stage(1), selected());
+        assertEquals(stage(1), Desk.selected());
         Desk.command(UNDO);
         assertEquals(2, session.axis().getStages().size());
     }
@@ -262,13 +262,9 @@ class SideViewTest {
                 .setSelection(new StructuredSelection(other));
         Desk.settle();
         assertEquals("Y", session.axis().getName());
-        assertEquals(other, selected());
+        assertEquals(other, Desk.selected());
         Point body = sight.body(0);
         Desk.click(body.x, body.y);
-        assertEquals(stage(0), selected());
-    }
-
-    private Object selected() {
-        return ((IStructuredSelection) Desk.page().getSelection()).getFirstElement();
+        assertEquals(stage(0), Desk.selected());
     }
 }

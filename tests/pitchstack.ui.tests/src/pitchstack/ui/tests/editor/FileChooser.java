@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.editor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+
+/** Types a name into the system's dialog for saving, with real keys. */
+final class FileChooser {
+    private static final String SCRIPT = """
+            for i in $(seq 100); do
+                w=$(xdotool search --onlyvisible --name '^Save As$' 2>/dev/null | tail -n 1)
+                [ -n "$w" ] && break
+                sleep 0.1
+            done
+            [ -n "$w" ] || exit 1
+            sleep 0.5
+            xdotool windowfocus "$w"
+            sleep 0.3
+            xdotool key ctrl+a
+            sleep 0.2
+            xdotool type --delay 20 "$1"
+            sleep 0.5
+            xdotool key Return
+            """;
+
+    private FileChooser() {
+    }
+
+    /** Does something that asks for a file, and names one. */
+    static void answer(Path file, Runnable action) throws IOException {
+        Process typist = new ProcessBuilder("sh", "-c", SCRIPT, "sh", file.toString()).inheritIO().start();
+        action.run();
+        Desk.settle();
+        try {
+            assertTrue(typist.waitFor(20, TimeUnit.SECONDS), "the dialog did not take the name");
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        } finally {
+            typist.destroy();
+        }
+        assertEquals(0, typist.exitValue(), "no dialog for saving was seen");
+        assertTrue(Files.exists(file), "nothing was saved in " + file);
+    }
+}
