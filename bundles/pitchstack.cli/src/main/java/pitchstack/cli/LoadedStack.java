@@ -51,8 +51,15 @@ final class LoadedStack {
         return "pitchstack check " + (file.matches("\\S+") ? file : '"' + file + '"');
     }
 
-    /** What is known of each axis, in the order of the file. */
-    List<AxisAnalysis> analyses() {
+    /**
+     * What is known of each axis, in the order of the file.
+     *
+     * @throws BadInputException if there is none
+     */
+    List<AxisAnalysis> analyses() throws BadInputException {
+        if (positioner.getAxes().isEmpty()) {
+            throw new BadInputException("“" + title() + "” has no axis to check.");
+        }
         return positioner.getAxes().stream().map(axis -> AxisAnalysis.of(positioner, axis)).toList();
     }
 

@@ -78,6 +78,7 @@ class BadInputTest {
             plan --at 1                      | Missing required parameter: 'FILE'. See pitchstack plan --help
             plan good --at --worn            | Expected parameter for option '--at' but found '--worn'. See pitchstack plan --help
             check missing                    | missing: there is no such file.
+            check none                       | “Test bench” has no axis to check.
             check broken                     | broken, line 6, column 
             check                            | Missing required parameter: 'FILE'. See pitchstack check --help
             check good --at 1                | There is no option --at

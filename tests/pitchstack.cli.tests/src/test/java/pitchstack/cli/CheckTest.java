@@ -57,6 +57,39 @@ class CheckTest {
     }
 
     @Test
+    void countsAWarningAndNotANoteForTheExitCode() throws Exception {
+        CommandRun warned = CommandRun.of("check", StackTexts.write(folder, StackTexts.WARNED));
+        assertEquals(1, warned.code());
+        assertEquals(List.of("Test bench: 1 warning.", "Warning, axis “Slide”, stage “Fine”:"), warned.lines().subList(0, 2));
+        CommandRun noted = CommandRun.of("check", StackTexts.write(folder, StackTexts.NOTED));
+        assertEquals(0, noted.code());
+        assertEquals(List.of("Test bench: 1 note.", "Note, axis “Slide”:"), noted.lines().subList(0, 2));
+    }
+
+    @Test
+    void sumsUpAndPutsTheWorstFirst() throws Exception {
+        String all = StackTexts.WARNED.replace("tolerance=", "low=\"1 mm\" high=\"100 mm\" tolerance=")
+                .replace("title=", "lineWidth=\"2 mm\" title=");
+        List<String> lines = CommandRun.of("check", StackTexts.write(folder, all)).lines();
+        // With lines of 2 mm both the tip and the root gap of the printed 5 mm teeth are too small.
+        assertEquals("Test bench: 3 warnings, 1 note.", lines.get(0));
+        assertEquals(List.of("Warning", "Warning", "Warning", "Note"), lines.stream().filter(line -> line.endsWith(":"))
+                .map(line -> line.split(",")[0]).toList());
+    }
+
+    @Test
+    void planTellsOfWarningsInOneLineAndGoesOn() throws Exception {
+        String file = StackTexts.write(folder, StackTexts.WARNED);
+        CommandRun run = CommandRun.of("plan", file, "--at", "10");
+        assertEquals(0, run.code());
+        assertEquals("This axis has 1 warning; to read it: pitchstack check " + file,
+                run.lines().get(run.lines().size() - 1));
+        CommandRun noted = CommandRun.of("plan", StackTexts.write(folder, StackTexts.NOTED), "--at", "10");
+        assertEquals(0, noted.code());
+        assertEquals(false, noted.out().contains("pitchstack check"));
+    }
+
+    @Test
     void anErrorOfOneAxisLeavesTheOthersToBePlanned() throws Exception {
         String file = StackTexts.write(folder, UNREADABLE);
         assertEquals(0, CommandRun.of("plan", file, "--axis", "Y", "--at", "5").code());

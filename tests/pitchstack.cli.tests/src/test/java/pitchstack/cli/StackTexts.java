@@ -28,6 +28,11 @@ final class StackTexts {
     /** Two axes, X and Y. */
     static final String TWO_AXES = positioner("mm", axis("X", "linear", RACK + FINE) + axis("Y", "linear", RACK));
 
+    /** A warning: with equal pitches one forward and one back moves nothing. */
+    static final String WARNED = COMMON_PRACTICE.replace("4.9 mm", "5 mm").replace("\"Fine\"", "\"Fine\" source=\"printed\"");
+    /** A note: the datum, 0, lies outside the stops. */
+    static final String NOTED = COMMON_PRACTICE.replace("tolerance=", "low=\"1 mm\" high=\"100 mm\" tolerance=");
+
     private StackTexts() {
     }
 
