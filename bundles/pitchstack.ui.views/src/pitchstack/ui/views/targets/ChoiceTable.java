@@ -18,6 +18,9 @@ import pitchstack.ui.views.Columns;
 
 /** All settings that reach the target, the best first, to choose another one. */
 final class ChoiceTable {
+    /** Without a few pixels to spare, the table would show bars to scroll by. */
+    private static final int SLACK = 6;
+
     private final Composite panel;
     private final Table table;
     private final Columns columns;
@@ -53,6 +56,8 @@ final class ChoiceTable {
         if (!choices.isEmpty()) {
             table.select(0);
         }
+        GridData size = (GridData) table.getLayoutData();
+        size.heightHint = table.getHeaderHeight() + choices.size() * table.getItemHeight() + SLACK;
         columns.fit();
         setShown(choices.size() > 1);
     }

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Control;
 /** The fonts of the answer, derived from the font of the dialogs so that they follow the system's size. */
 final class Fonts {
     /** Steps are read from the machine, at arm's length and more. */
-    private static final double LARGE = 1.3;
+    private static final double LARGE = 1.2;
 
     private final Font bold;
     private final Font large;

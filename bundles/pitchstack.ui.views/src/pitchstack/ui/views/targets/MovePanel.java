@@ -20,6 +20,8 @@ import pitchstack.ui.views.Notice;
 final class MovePanel {
     private static final int NARROW = 60;
     private static final int BUTTON_WIDTH = 100;
+    /** About the width of a step's number, so that a long step goes on below its first word. */
+    private static final int WRAP_INDENT = 22;
 
     private final Composite panel;
     private final Label heading;
@@ -42,6 +44,7 @@ final class MovePanel {
         steps.setFont(fonts.large());
         steps.setBackground(panel.getBackground());
         steps.setCaret(null);
+        steps.setWrapIndent(WRAP_INDENT);
         Accessibles.name(steps, "Steps");
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(NARROW, SWT.DEFAULT).applyTo(steps);
         worn = new Notice(panel, ISharedImages.IMG_OBJS_WARN_TSK, 2);

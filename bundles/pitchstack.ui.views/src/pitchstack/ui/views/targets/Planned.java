@@ -17,6 +17,8 @@ import pitchstack.core.stack.AxisSpec;
  * @param answer what the planner found
  */
 record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
+    private static final char NO_BREAK_SPACE = '\u00A0';
+
     /** Puts the answer into sentences. */
     Wording wording() {
         return new Wording(axis);
@@ -32,12 +34,17 @@ record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
         return choices;
     }
 
-    /** The steps to a setting as numbered lines; none where the stages stand there already. */
+    /**
+     * The steps to a setting as numbered lines; none where the stages stand there already. The counts before and after
+     * are kept on one line where a narrow view breaks it.
+     */
     List<String> steps(PlannedSetting planned) {
         List<String> sentences = wording().steps(request.from(), planned.setting());
         List<String> numbered = new ArrayList<>(sentences.size());
         for (String sentence : sentences) {
-            numbered.add((numbered.size() + 1) + ". " + sentence);
+            int counts = sentence.lastIndexOf(", ") + 2;
+            numbered.add((numbered.size() + 1) + ". " + sentence.substring(0, counts)
+                    + sentence.substring(counts).replace(' ', NO_BREAK_SPACE));
         }
         return numbered;
     }

@@ -39,6 +39,7 @@ final class TargetPage {
     private final Drafts drafts;
     private final Runnable plan = this::plan;
     private final Runnable wait = this::waiting;
+    private Runnable picked = () -> { };
     private Session session;
     private boolean entered;
 
@@ -102,6 +103,11 @@ final class TargetPage {
         return saved.selected();
     }
 
+    /** @param listener called when a saved target is picked, or none is any more */
+    void onPick(Runnable listener) {
+        picked = listener;
+    }
+
     /** Shows the axis that a session looks at, with what was last typed for it. */
     void show(Session shown) {
         session = shown;
@@ -141,6 +147,7 @@ final class TargetPage {
     private void typed() {
         entered = false;
         saved.deselect();
+        picked.run();
         keep();
         answer.outdate();
         content.getDisplay().timerExec(PAUSE_MS, plan);
@@ -159,6 +166,7 @@ final class TargetPage {
     private void pick(Target target) {
         form.show(new Question(text(target.getPosition()), text(target.getTolerance()), form.question().worn()));
         entered = false;
+        picked.run();
         keep();
         plan();
     }

@@ -29,6 +29,9 @@ public final class TargetView extends ViewPart {
         book = new PageBook(parent, SWT.NONE);
         message = new Message(book);
         page = new TargetPage(book, Drafts.of(getSite().getWorkbenchWindow().getWorkbench()));
+        PickedTarget selection = new PickedTarget(getSite().getPage(), page::picked);
+        page.onPick(selection::changed);
+        getSite().setSelectionProvider(selection);
         active = new ActiveSession(getSite().getPage(), this::switched, this::changed);
         switched();
     }

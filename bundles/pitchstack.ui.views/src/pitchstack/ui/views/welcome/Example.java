@@ -21,7 +21,8 @@ import pitchstack.model.file.StackFile;
  *
  * @param file the file
  * @param title the title of the positioner in it
- * @param about the first line of its notes; empty where it has none
+ * @param about the second sentence of its notes, where an example says what it shows, the first saying that it is
+ *     invented; empty where there is none
  */
 record Example(Path file, String title, String about) {
     private static final String BUNDLE = "pitchstack.help";
@@ -51,6 +52,11 @@ record Example(Path file, String title, String about) {
     private static Example of(Path file, Positioner positioner) {
         String notes = positioner.getTitleBlock() == null ? null : positioner.getTitleBlock().getNotes();
         String title = positioner.getTitle() == null ? file.getFileName().toString() : positioner.getTitle();
-        return new Example(file, title, notes == null ? "" : notes.lines().findFirst().orElse(""));
+        return new Example(file, title, secondSentence(notes == null ? "" : notes));
+    }
+
+    private static String secondSentence(String notes) {
+        String[] sentences = notes.split("(?<=[.!?])\\s+");
+        return sentences.length < 2 ? "" : sentences[1];
     }
 }

@@ -31,7 +31,7 @@ final class WelcomePage {
             "One tooth miscounted is a whole pitch wrong. Read the position on a second scale before you cut or press.",
             "The manual of the machine and the rules of your workplace come before anything said here.");
     private static final int TEXT_WIDTH = 780;
-    private static final int MARGIN = 30;
+    private static final int MARGIN = 24;
     private static final int LINE_GAP = 6;
 
     private final LocalResourceManager resources;

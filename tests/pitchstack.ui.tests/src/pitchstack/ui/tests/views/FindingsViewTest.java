@@ -2,21 +2,16 @@
 package pitchstack.ui.tests.views;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInfo;
+import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Session;
 import pitchstack.edit.SetValue;
 import pitchstack.model.PitchstackPackage.Literals;
@@ -25,26 +20,24 @@ import pitchstack.model.Stage;
 /** The Findings view: what the checks say, and the way to the place. */
 class FindingsViewTest {
     private final Hands hands = new Hands();
-    private final IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
-    private final Shell shell = page.getWorkbenchWindow().getShell();
+    private Bench bench;
+    private Shell shell;
     private Session session;
     private Stage fine;
-    private IEditorPart editor;
     private IViewPart view;
 
     @BeforeEach
-    void open(TestInfo test) throws PartInitException {
-        session = Stacks.millimetres(test.getTestMethod().orElseThrow().getName());
+    void open(@TempDir Path folder) {
+        bench = new Bench(folder);
+        shell = bench.shell();
+        session = bench.open("Drill table", Stacks.millimetres());
         fine = session.axis().getStages().get(1);
-        editor = page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
-        view = page.showView("pitchstack.ui.views.findings");
-        hands.settle();
+        view = bench.view("pitchstack.ui.views.findings");
     }
 
     @AfterEach
     void close() {
-        page.closeAllEditors(false);
-        hands.settle();
+        bench.clear();
     }
 
     @Test
@@ -57,8 +50,7 @@ class FindingsViewTest {
         hands.picture(shell, "findings-error");
         hands.focus(table());
         hands.enter(0);
-        hands.until("the stage is selected", () -> editor.getSite().getSelectionProvider().getSelection()
-                .equals(new StructuredSelection(fine)));
+        hands.until("the stage is selected", () -> bench.selection().equals(new StructuredSelection(fine)));
         hands.picture(shell, "findings-shown");
         session.history().undo();
         hands.settle();

@@ -4,6 +4,7 @@ package pitchstack.ui.tests.views;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.nio.file.Path;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
@@ -11,42 +12,35 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IPageLayout;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInfo;
+import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Session;
 import pitchstack.model.Stage;
 
 /** The Properties view of the platform on our elements: typed values are edits, and wrong ones are refused. */
 class PropertiesTest {
     private final Hands hands = new Hands();
-    private final IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
-    private final Shell shell = page.getWorkbenchWindow().getShell();
+    private Bench bench;
+    private Shell shell;
     private Session session;
     private Stage rack;
-    private IEditorPart editor;
 
     @BeforeEach
-    void open(TestInfo test) throws PartInitException {
-        session = Stacks.millimetres(test.getTestMethod().orElseThrow().getName());
+    void open(@TempDir Path folder) {
+        bench = new Bench(folder);
+        shell = bench.shell();
+        session = bench.open("Drill table", Stacks.millimetres());
         rack = session.axis().getStages().get(0);
-        editor = page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
-        hands.settle();
-        editor.getSite().getSelectionProvider().setSelection(new StructuredSelection(rack));
-        page.showView(IPageLayout.ID_PROP_SHEET);
-        hands.settle();
+        bench.select(rack);
+        bench.view(IPageLayout.ID_PROP_SHEET);
     }
 
     @AfterEach
     void close() {
-        page.closeAllEditors(false);
-        hands.settle();
+        bench.clear();
     }
 
     @Test
@@ -59,7 +53,7 @@ class PropertiesTest {
         session.history().undo();
         assertEquals("5 mm", rack.getPitch());
         hands.until("the old pitch is shown", () -> value("Pitch").equals("5 mm"));
-        assertEquals(new StructuredSelection(rack), editor.getSite().getSelectionProvider().getSelection());
+        assertEquals(new StructuredSelection(rack), bench.selection());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.swt.SWT;
@@ -15,13 +16,10 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInfo;
+import org.junit.jupiter.api.io.TempDir;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.NewStack;
@@ -36,22 +34,21 @@ import pitchstack.model.Target;
  */
 class TargetViewTest {
     private final Hands hands = new Hands();
-    private final IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
-    private final Shell shell = page.getWorkbenchWindow().getShell();
+    private Bench bench;
+    private Shell shell;
     private Session session;
 
     @BeforeEach
-    void open(TestInfo test) throws PartInitException {
-        session = Stacks.millimetres(test.getTestMethod().orElseThrow().getName());
-        page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
-        page.showView("pitchstack.ui.views.target");
-        hands.settle();
+    void open(@TempDir Path folder) {
+        bench = new Bench(folder);
+        shell = bench.shell();
+        session = bench.open("Drill table", Stacks.millimetres());
+        bench.view("pitchstack.ui.views.target");
     }
 
     @AfterEach
     void close() {
-        page.closeAllEditors(false);
-        hands.settle();
+        bench.clear();
     }
 
     @Test
@@ -195,18 +192,18 @@ class TargetViewTest {
     }
 
     @Test
-    void remembersWhatWasTypedForEachDocument() throws PartInitException {
+    void remembersWhatWasTypedForEachDocument() {
         hands.focus(target());
         hands.type("10.1");
-        page.openEditor(new StandInEditor.Input(Stacks.millimetres("other")), StandInEditor.ID);
-        hands.settle();
+        bench.open("Another", Stacks.millimetres());
         assertEquals("", target().getText());
-        page.openEditor(new StandInEditor.Input(session), StandInEditor.ID);
-        hands.settle();
+        bench.reopen("Drill table");
         assertEquals("10.1", target().getText());
-        page.closeAllEditors(false);
-        hands.until("it says what to do", () -> says("Open a stack"));
+        bench.clear();
+        assertTrue(says("Open a stack"));
         hands.picture(shell, "nothing-open");
+        bench.reopen("Drill table");
+        assertEquals("10.1", target().getText(), "closed and opened again");
     }
 
     @Test
@@ -243,7 +240,7 @@ class TargetViewTest {
     private void awaitSteps(String... lines) {
         String expected = String.join("\n", lines);
         hands.until("the steps are " + expected, () -> hands.all(shell, StyledText.class, t -> t.isVisible()).stream()
-                .anyMatch(t -> t.getText().equals(expected)));
+                .anyMatch(t -> t.getText().replace('\u00A0', ' ').equals(expected)));
     }
 
     private boolean says(String part) {
