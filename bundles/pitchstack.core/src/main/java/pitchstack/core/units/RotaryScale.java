@@ -82,7 +82,7 @@ public record RotaryScale(long turn) implements Scale {
         BigDecimal seconds = seconds(count).abs();
         BigDecimal[] minutes = seconds.divideAndRemainder(BigDecimal.valueOf(60));
         BigDecimal[] degrees = minutes[0].divideAndRemainder(BigDecimal.valueOf(60));
-        String rest = minutes[1].signum() == 0 ? "00" : twoDigits(minutes[1]) + fraction(minutes[1]);
+        String rest = twoDigits(minutes[1]) + fraction(minutes[1]);
         return (seconds(count).signum() < 0 ? "-" : "") + degrees[0].toBigInteger() + "°"
                 + twoDigits(degrees[1]) + "'" + rest + "\"";
     }
@@ -108,7 +108,8 @@ public record RotaryScale(long turn) implements Scale {
     }
 
     private BigDecimal seconds(long count) {
-        return BigDecimal.valueOf(count).divide(BigDecimal.valueOf(turn / ARC_SECONDS), SECOND_DECIMALS, RoundingMode.HALF_EVEN);
+        return BigDecimal.valueOf(count)
+                .divide(BigDecimal.valueOf(turn / ARC_SECONDS), SECOND_DECIMALS, RoundingMode.HALF_EVEN);
     }
 
     @Override

@@ -104,7 +104,8 @@ final class DividingFactsTest {
 
     /**
      * Decimal parts of a turn by two circles, with their errors in millionths of a turn: Machinery's Handbook, 27th
-     * edition, page 1995, which rounds the last but one to 30. The last is 1/127 of the work, 40/127 of a turn, by the circles 37 and 49.
+     * edition, page 1995, which rounds the last but one to 30. The last is 1/127 of the work, 40/127 of a turn, by the
+     * circles 37 and 49.
      */
     @ParameterizedTest(name = "{0}/{1} = {2}/{3} {4}/{5}")
     @CsvSource({"1920, 10000, 7, 41, 1, 47, 8.3", "1980, 10000, 2, 29, 4, 31, -2.2",

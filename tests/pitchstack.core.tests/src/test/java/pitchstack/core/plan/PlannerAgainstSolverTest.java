@@ -51,7 +51,8 @@ final class PlannerAgainstSolverTest {
             long unit = 10 * UM;
             AxisSpec axis = i % 3 == 0 ? withStops(rack, null, 10 * unit * random.nextInt(25_000)) : rack;
             PlanRequest request = new PlanRequest(unit * (random.nextInt(257_000) - 1600), unit * random.nextInt(3),
-                    Setting.of(random.nextInt(1000), random.nextInt(20) - 10, random.nextInt(20) - 9), WornPolicy.AVOID, 0);
+                    Setting.of(random.nextInt(1000), random.nextInt(20) - 10, random.nextInt(20) - 9),
+                    WornPolicy.AVOID, 0);
             compare(axis, request, unit, "studied rack, case " + i);
         }
     }
