@@ -4,7 +4,6 @@ package pitchstack.ui.editor.figures;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
-import pitchstack.ui.editor.places.Hatch;
 
 /**
  * One shape with parts of a pixel. The graphics must have been moved so that the shape is near its origin: paths are
@@ -44,13 +43,6 @@ final class FinePen implements AutoCloseable {
         }
         path.close();
         return lift();
-    }
-
-    FinePen hatch(Hatch hatch, Corners shape, double anchor) {
-        for (Hatch.Line line : hatch.lines(shape.xs(), shape.ys(), anchor)) {
-            to(line.x1(), line.y1()).to(line.x2(), line.y2()).lift();
-        }
-        return this;
     }
 
     void fill() {

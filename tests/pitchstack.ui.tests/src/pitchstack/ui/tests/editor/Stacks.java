@@ -43,6 +43,21 @@ final class Stacks {
         return positioner;
     }
 
+    /** A long rack of 2 mm with marked teeth, and five pairs on it. */
+    static Positioner six(int teeth) {
+        Positioner positioner = rack(teeth);
+        Axis axis = positioner.getAxes().get(0);
+        WornRange worn = NewStack.wornRange(teeth / 2 + 5);
+        worn.setLast(teeth / 2 + 800);
+        axis.getStages().get(0).getBaseRow().getWorn().add(worn);
+        while (axis.getStages().size() < 6) {
+            Stage stage = NewStack.stage(axis);
+            stage.setPitch(3 - axis.getStages().size() / 100.0 + " mm");
+            axis.getStages().add(stage);
+        }
+        return positioner;
+    }
+
     /** Two axes, X and Y. */
     static Positioner plate() {
         Positioner positioner = pair();

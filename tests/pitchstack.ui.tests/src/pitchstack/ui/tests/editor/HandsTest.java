@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.editor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.eclipse.swt.graphics.Point;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.Session;
+import pitchstack.model.Stage;
+
+/** The same gestures with the mouse and the keyboard of the screen, so that key bindings are part of the test. */
+class HandsTest {
+    @TempDir
+    private Path folder;
+    private Session session;
+    private Sight sight;
+
+    @BeforeEach
+    void open() throws IOException {
+        session = Desk.open(Stacks.save(Stacks.pair(), folder.resolve("stack.pitchstack"))).getAdapter(Session.class);
+        sight = new Sight(session);
+        Desk.canvas().setFocus();
+        Desk.settle();
+    }
+
+    @AfterEach
+    void close() {
+        Desk.closeAll();
+    }
+
+    private Stage stage(int number) {
+        return session.axis().getStages().get(number);
+    }
+
+    @Test
+    void dragsWithTheMouseAndUndoesAndRedoesWithKeys() throws IOException {
+        Point body = sight.body(0);
+        Keyboard.drag(body, new Point(body.x + sight.teeth(0, 20), body.y + 3));
+        assertEquals(20, stage(0).getIndex());
+        Keyboard.press("ctrl+z");
+        assertEquals(0, stage(0).getIndex());
+        Keyboard.press("ctrl+shift+z");
+        assertEquals(20, stage(0).getIndex());
+        Keyboard.press("ctrl+z", "ctrl+y");
+        assertEquals(20, stage(0).getIndex());
+    }
+
+    @Test
+    void movesAndDeletesWithKeys() throws IOException {
+        Keyboard.press("Up", "Right", "Right", "shift+Right", "Left");
+        assertEquals(11, stage(0).getIndex());
+        Keyboard.press("Up", "ctrl+Left");
+        assertEquals(-10, stage(1).getIndex());
+        Keyboard.press("Delete");
+        assertEquals(1, session.axis().getStages().size());
+        Keyboard.press("ctrl+z");
+        assertEquals(2, session.axis().getStages().size());
+    }
+
+    @Test
+    void zoomsAndFitsWithKeys() throws IOException {
+        int fitted = Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum();
+        Keyboard.press("ctrl+equal", "ctrl+plus");
+        int zoomed = Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum();
+        assertTrue(zoomed > 1.2 * fitted, zoomed + " after " + fitted);
+        Keyboard.press("ctrl+minus");
+        assertTrue(Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum() < zoomed);
+        Keyboard.press("ctrl+0");
+        assertEquals(fitted, Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum());
+    }
+
+    @Test
+    void startsANewPositionerWithKeys() throws IOException {
+        Keyboard.press("ctrl+n");
+        assertEquals(2, Desk.page().getEditorReferences().length);
+        Keyboard.press("ctrl+w");
+        assertEquals(1, Desk.page().getEditorReferences().length);
+    }
+}
