@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
 import org.commonmark.node.Node;
-import org.commonmark.renderer.text.TextContentRenderer;
+import org.commonmark.node.Text;
 
 /**
  * The cells of a Markdown table.
@@ -47,8 +49,23 @@ record TableCells(List<List<TableCell>> rows) {
 
     /** Whether the columns can stand side by side in a narrow view. */
     boolean areNarrow() {
-        TextContentRenderer text = TextContentRenderer.builder().build();
         return rows.stream().flatMap(row -> row.stream().limit(Math.max(0, row.size() - 1)))
-                .allMatch(cell -> text.render(cell).length() <= LONGEST_IN_LINE);
+                .allMatch(cell -> length(cell) <= LONGEST_IN_LINE);
+    }
+
+    private static int length(TableCell cell) {
+        int[] length = {0};
+        cell.accept(new AbstractVisitor() {
+            @Override
+            public void visit(Text text) {
+                length[0] += text.getLiteral().length();
+            }
+
+            @Override
+            public void visit(Code code) {
+                length[0] += code.getLiteral().length();
+            }
+        });
+        return length[0];
     }
 }
