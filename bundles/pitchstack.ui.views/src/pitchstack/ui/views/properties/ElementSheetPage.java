@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.part.PageBook;
 import org.eclipse.ui.views.properties.IPropertySheetEntry;
@@ -18,6 +19,7 @@ import org.eclipse.ui.views.properties.PropertySheetPage;
 import org.eclipse.ui.views.properties.PropertySheetSorter;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 
 /** The page of the Properties view: in the order the properties are given, and always as the document stands. */
@@ -25,6 +27,7 @@ final class ElementSheetPage extends PropertySheetPage {
     private PageBook book;
     private Message message;
     private ActiveSession active;
+    private HistoryActions history;
     private boolean outdated;
 
     ElementSheetPage() {
@@ -38,7 +41,21 @@ final class ElementSheetPage extends PropertySheetPage {
         message = new Message(book);
         message.say("Select a stage, a row, marked teeth or a target, and its facts are shown here to read and to change.");
         showWhatThereIs();
-        active = new ActiveSession(getSite().getPage(), () -> { }, this::changed);
+        active = new ActiveSession(getSite().getPage(), this::updateHistory, this::changed);
+        updateHistory();
+    }
+
+    /** Takes undo and redo from the cells, which have none, for the document. */
+    @Override
+    public void setActionBars(IActionBars bars) {
+        super.setActionBars(bars);
+        history = new HistoryActions(active, bars);
+    }
+
+    private void updateHistory() {
+        if (history != null) {
+            history.update();
+        }
     }
 
     @Override
@@ -90,6 +107,7 @@ final class ElementSheetPage extends PropertySheetPage {
 
     /** Waits for the event to end: the change may come from a cell that is still closing. */
     private void changed(Change change) {
+        updateHistory();
         if (change != Change.DOCUMENT || outdated) {
             return;
         }
