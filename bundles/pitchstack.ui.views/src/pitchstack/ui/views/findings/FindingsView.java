@@ -20,6 +20,7 @@ import org.eclipse.ui.part.ViewPart;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 import pitchstack.ui.views.Reveal;
 
@@ -33,6 +34,7 @@ public final class FindingsView extends ViewPart {
     private Message message;
     private FindingsTable table;
     private ActiveSession active;
+    private HistoryActions history;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -43,6 +45,7 @@ public final class FindingsView extends ViewPart {
         addContextMenu();
         getSite().getService(IHandlerService.class).activateHandler(IWorkbenchCommandConstants.EDIT_COPY, new CopyHandler());
         active = new ActiveSession(getSite().getPage(), this::refresh, this::changed);
+        history = new HistoryActions(active, getViewSite().getActionBars());
         refresh();
     }
 
@@ -95,6 +98,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private void refresh() {
+        history.update();
         Session session = active.session().orElse(null);
         List<Found> all = session == null ? List.of() : Found.in(session);
         setPartName(all.isEmpty() ? NAME : NAME + " (" + all.size() + ")");

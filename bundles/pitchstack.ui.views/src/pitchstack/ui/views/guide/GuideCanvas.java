@@ -2,6 +2,7 @@
 package pitchstack.ui.views.guide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.eclipse.swt.custom.PaintObjectEvent;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.GlyphMetrics;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
@@ -22,6 +24,7 @@ import org.eclipse.swt.widgets.Composite;
 import pitchstack.ui.views.guide.GuideText.Indent;
 import pitchstack.ui.views.guide.GuideText.Look;
 import pitchstack.ui.views.guide.GuideText.Span;
+import pitchstack.ui.views.guide.GuideText.Table;
 
 /** Paints a page of the guide. */
 final class GuideCanvas {
@@ -64,12 +67,36 @@ final class GuideCanvas {
         styles.forEach(text::setStyleRange);
         for (Indent part : page.lines()) {
             int first = text.getLineAtOffset(part.start());
-            int count = text.getLineAtOffset(Math.max(part.start(), part.end() - 1)) - first + 1;
+            int count = lines(part.start(), part.end());
             text.setLineIndent(first, count, part.depth() * INDENT);
             text.setLineWrapIndent(first, count, (part.depth() + 1) * INDENT);
         }
-        text.setTopIndex(0);
+        page.tables().forEach(this::align);
         text.setCaretOffset(0);
+        text.setTopPixel(0);
+    }
+
+    private int lines(int start, int end) {
+        return text.getLineAtOffset(Math.max(start, end - 1)) - text.getLineAtOffset(start) + 1;
+    }
+
+    /** Gives every column but the last the width of its widest cell; the last one wraps under itself. */
+    private void align(Table table) {
+        int first = text.getLineAtOffset(table.start());
+        int count = lines(table.start(), table.end());
+        int[] widths = new int[0];
+        GC gc = new GC(text);
+        for (int line = first; line < first + count; line++) {
+            String[] cells = text.getLine(line).split("\t");
+            widths = Arrays.copyOf(widths, Math.max(widths.length, cells.length - 1));
+            for (int column = 0; column < cells.length - 1; column++) {
+                widths[column] = Math.max(widths[column], gc.textExtent(cells[column]).x + INDENT);
+            }
+        }
+        gc.dispose();
+        Arrays.parallelPrefix(widths, Integer::sum);
+        text.setLineTabStops(first, count, widths);
+        text.setLineWrapIndent(first, count, widths.length == 0 ? 0 : widths[widths.length - 1]);
     }
 
     private StyleRange style(Span span) {

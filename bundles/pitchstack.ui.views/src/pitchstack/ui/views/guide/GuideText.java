@@ -11,9 +11,10 @@ import java.util.Optional;
  * @param text the text; the place of a picture is one {@link #PICTURE} character
  * @param spans what stands out in the text
  * @param lines where the text is set in, in order
+ * @param tables where lines are rows of a table, with tabs between the cells
  * @param anchors offset of each heading by its name in links
  */
-record GuideText(String text, List<Span> spans, List<Indent> lines, Map<String, Integer> anchors) {
+record GuideText(String text, List<Span> spans, List<Indent> lines, List<Table> tables, Map<String, Integer> anchors) {
     /** Stands in the text for a picture (object replacement character, Unicode 15.1). */
     static final char PICTURE = '\uFFFC';
 
@@ -34,9 +35,18 @@ record GuideText(String text, List<Span> spans, List<Indent> lines, Map<String, 
      * A part of the text that is set in.
      *
      * @param start offset of its first character
+     * @param end offset after its last character
      * @param depth how deep, from 1
      */
     record Indent(int start, int end, int depth) { }
+
+    /**
+     * A part of the text that is a table.
+     *
+     * @param start offset of its first character
+     * @param end offset after its last character
+     */
+    record Table(int start, int end) { }
 
     /** The link at an offset. */
     Optional<Span> link(int offset) {

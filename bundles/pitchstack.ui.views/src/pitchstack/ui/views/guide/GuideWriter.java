@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.BulletList;
@@ -30,12 +31,14 @@ import org.commonmark.parser.Parser;
 import pitchstack.ui.views.guide.GuideText.Indent;
 import pitchstack.ui.views.guide.GuideText.Look;
 import pitchstack.ui.views.guide.GuideText.Span;
+import pitchstack.ui.views.guide.GuideText.Table;
 
 /** Turns a page of Markdown into text with marks. Raw HTML is left out. */
 final class GuideWriter extends AbstractVisitor {
     private final StringBuilder out = new StringBuilder();
     private final List<Span> spans = new ArrayList<>();
     private final List<Indent> indents = new ArrayList<>();
+    private final List<Table> tables = new ArrayList<>();
     private final Map<String, Integer> anchors = new HashMap<>();
     private int depth;
 
@@ -47,7 +50,8 @@ final class GuideWriter extends AbstractVisitor {
         Node page = Parser.builder().extensions(List.of(TablesExtension.create())).build().parse(markdown);
         GuideWriter writer = new GuideWriter();
         page.accept(writer);
-        return new GuideText(writer.out.toString().stripTrailing() + "\n", writer.spans, writer.indents, writer.anchors);
+        return new GuideText(writer.out.toString().stripTrailing() + "\n", writer.spans, writer.indents,
+                writer.tables, writer.anchors);
     }
 
     @Override
@@ -108,7 +112,47 @@ final class GuideWriter extends AbstractVisitor {
     @Override
     public void visit(CustomBlock block) {
         if (block instanceof TableBlock table) {
-            literal(new TableText(table).toString());
+            TableCells cells = TableCells.of(table);
+            if (cells.areNarrow()) {
+                sideBySide(cells);
+            } else {
+                belowEachOther(cells);
+            }
+            gap(1);
+        }
+    }
+
+    private void sideBySide(TableCells cells) {
+        int start = out.length();
+        for (List<TableCell> row : cells.rows()) {
+            for (int column = 0; column < row.size(); column++) {
+                out.append(column == 0 ? "" : "\t");
+                cell(row.get(column));
+            }
+            out.append('\n');
+        }
+        tables.add(new Table(start, out.length()));
+    }
+
+    private void belowEachOther(TableCells cells) {
+        for (List<TableCell> row : cells.body()) {
+            marked(Look.STRONG, "", row.get(0));
+            int start = out.append('\n').length();
+            for (int column = 1; column < row.size(); column++) {
+                cell(cells.heading().get(column));
+                out.append(": ");
+                cell(row.get(column));
+                out.append('\n');
+            }
+            indents.add(new Indent(start, out.length(), 1));
+        }
+    }
+
+    private void cell(TableCell cell) {
+        if (cell.isHeader()) {
+            marked(Look.STRONG, "", cell);
+        } else {
+            visitChildren(cell);
         }
     }
 

@@ -6,17 +6,28 @@ import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.ToolBarManager;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.part.PageBook;
 import org.eclipse.ui.views.properties.IPropertySheetEntry;
 import org.eclipse.ui.views.properties.PropertySheetPage;
 import org.eclipse.ui.views.properties.PropertySheetSorter;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.HistoryActions;
+import pitchstack.ui.views.Message;
 
 /** The page of the Properties view: in the order the properties are given, and always as the document stands. */
 final class ElementSheetPage extends PropertySheetPage {
+    private PageBook book;
+    private Message message;
     private ActiveSession active;
+    private HistoryActions history;
     private boolean outdated;
 
     ElementSheetPage() {
@@ -25,8 +36,59 @@ final class ElementSheetPage extends PropertySheetPage {
 
     @Override
     public void createControl(Composite parent) {
-        super.createControl(parent);
-        active = new ActiveSession(getSite().getPage(), () -> { }, this::changed);
+        book = new PageBook(parent, SWT.NONE);
+        super.createControl(book);
+        message = new Message(book);
+        message.say("Select a stage, a row, marked teeth or a target, and its facts are shown here to read and to change.");
+        showWhatThereIs();
+        active = new ActiveSession(getSite().getPage(), this::updateHistory, this::changed);
+        updateHistory();
+    }
+
+    /** Takes undo and redo from the cells, which have none, for the document. */
+    @Override
+    public void setActionBars(IActionBars bars) {
+        super.setActionBars(bars);
+        history = new HistoryActions(active, bars);
+    }
+
+    private void updateHistory() {
+        if (history != null) {
+            history.update();
+        }
+    }
+
+    @Override
+    public Control getControl() {
+        return book;
+    }
+
+    @Override
+    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+        super.selectionChanged(part, selection);
+        showWhatThereIs();
+    }
+
+    @Override
+    public void refresh() {
+        super.refresh();
+        showWhatThereIs();
+    }
+
+    private void showWhatThereIs() {
+        Tree facts = (Tree) super.getControl();
+        if (facts != null) {
+            book.showPage(facts.getItemCount() > 0 ? facts : message.control());
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        if (super.getControl().isVisible()) {
+            super.setFocus();
+        } else {
+            message.control().setFocus();
+        }
     }
 
     @Override
@@ -45,14 +107,14 @@ final class ElementSheetPage extends PropertySheetPage {
 
     /** Waits for the event to end: the change may come from a cell that is still closing. */
     private void changed(Change change) {
+        updateHistory();
         if (change != Change.DOCUMENT || outdated) {
             return;
         }
         outdated = true;
         getControl().getDisplay().asyncExec(() -> {
             outdated = false;
-            Control control = getControl();
-            if (control != null && !control.isDisposed()) {
+            if (!book.isDisposed()) {
                 refresh();
             }
         });

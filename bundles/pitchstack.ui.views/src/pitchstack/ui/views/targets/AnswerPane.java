@@ -50,6 +50,11 @@ final class AnswerPane {
         second.onApply(() -> listener.accept(second.shown()));
     }
 
+    /** @param listener called when Enter is pressed on one of the choices */
+    void onEnter(Runnable listener) {
+        choices.onEnter(listener);
+    }
+
     /** Says a sentence instead of an answer. */
     void say(String text) {
         planned = null;

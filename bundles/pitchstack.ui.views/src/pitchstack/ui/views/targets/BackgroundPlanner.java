@@ -16,12 +16,25 @@ import pitchstack.core.plan.Planner;
 
 /** Asks planners away from the user interface thread. Only the latest question is answered. */
 final class BackgroundPlanner {
+    /** Answers that come sooner need no word of waiting. */
+    private static final int PATIENCE_MS = 500;
+
     private final Display display;
+    private final Runnable waiting;
     private final ISchedulingRule oneAtATime = new OneAtATime();
     private Job latest;
 
-    BackgroundPlanner(Display display) {
+    /**
+     * @param display the user interface
+     * @param waiting called on its thread when an answer takes long
+     */
+    BackgroundPlanner(Display display, Runnable waiting) {
         this.display = display;
+        this.waiting = () -> {
+            if (latest != null) {
+                waiting.run();
+            }
+        };
     }
 
     /**
@@ -48,6 +61,7 @@ final class BackgroundPlanner {
         job.setPriority(Job.INTERACTIVE);
         latest = job;
         job.schedule();
+        display.timerExec(PATIENCE_MS, waiting);
     }
 
     /** Forgets what was asked: no answer will be given. */
@@ -56,11 +70,6 @@ final class BackgroundPlanner {
             latest.cancel();
             latest = null;
         }
-    }
-
-    /** Whether an answer is still awaited. */
-    boolean isBusy() {
-        return latest != null;
     }
 
     private void answered(Job job, Optional<Answer> answer, Consumer<Optional<Answer>> then) {

@@ -44,6 +44,11 @@ final class ChoiceTable {
         chosen = listener;
     }
 
+    /** @param listener called when Enter is pressed on a row */
+    void onEnter(Runnable listener) {
+        table.addListener(SWT.DefaultSelection, e -> listener.run());
+    }
+
     /** Lists the choices of an answer with the best one chosen; shows nothing where there is none to choose from. */
     void show(Planned answer) {
         table.removeAll();

@@ -112,5 +112,11 @@ final class QuestionForm {
 
     void setFocus() {
         target.setFocus();
+        target.selectAll();
+    }
+
+    /** Lets the next target be typed over the last one. */
+    void readyForNext() {
+        target.selectAll();
     }
 }

@@ -56,6 +56,11 @@ final class SavedTargets {
         picked = listener;
     }
 
+    /** @param listener called when Enter is pressed on the picked target */
+    void onEnter(Runnable listener) {
+        table.addListener(SWT.DefaultSelection, e -> listener.run());
+    }
+
     /** @param listener called when what is typed shall be kept */
     void onSave(Runnable listener) {
         save.addListener(SWT.Selection, e -> listener.run());

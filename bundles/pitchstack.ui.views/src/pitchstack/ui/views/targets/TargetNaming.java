@@ -27,7 +27,7 @@ final class TargetNaming {
      */
     Optional<Target> ask(Shell shell, Question question) {
         Scale scale = session.analysis().spec().scale();
-        String position = Units.withUnit(question.target(), scale);
+        String position = Sayings.withUnit(question.target(), scale);
         InputDialog dialog = new InputDialog(shell, "Save Target",
                 "Name under which " + position + " is kept in the file:", position, TargetNaming::problem);
         if (dialog.open() != Window.OK) {
@@ -37,7 +37,7 @@ final class TargetNaming {
         target.setName(dialog.getValue().strip());
         target.setPosition(position);
         if (!question.tolerance().isBlank()) {
-            target.setTolerance(Units.withUnit(question.tolerance(), scale));
+            target.setTolerance(Sayings.withUnit(question.tolerance(), scale));
         }
         return Optional.of(target);
     }

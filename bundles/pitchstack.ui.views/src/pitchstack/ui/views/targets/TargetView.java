@@ -11,6 +11,7 @@ import pitchstack.core.check.Severity;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 
 /** The Target view: what moves reach a position of the axis that is looked at. */
@@ -21,18 +22,21 @@ public final class TargetView extends ViewPart {
     private PageBook book;
     private Message message;
     private TargetPage page;
+    private Dialogue dialogue;
     private ActiveSession active;
+    private HistoryActions history;
     private boolean planning;
 
     @Override
     public void createPartControl(Composite parent) {
         book = new PageBook(parent, SWT.NONE);
         message = new Message(book);
-        page = new TargetPage(book, Drafts.of(getSite().getWorkbenchWindow().getWorkbench()));
-        PickedTarget selection = new PickedTarget(getSite().getPage(), page::picked);
-        page.onPick(selection::changed);
+        page = new TargetPage(book);
+        PickedTarget selection = new PickedTarget(getSite().getPage(), () -> page.saved().selected());
+        dialogue = new Dialogue(page, Drafts.of(getSite().getWorkbenchWindow().getWorkbench()), selection::changed);
         getSite().setSelectionProvider(selection);
         active = new ActiveSession(getSite().getPage(), this::switched, this::changed);
+        history = new HistoryActions(active, getViewSite().getActionBars());
         switched();
     }
 
@@ -47,7 +51,7 @@ public final class TargetView extends ViewPart {
     @Override
     public void setFocus() {
         if (planning) {
-            page.setFocus();
+            page.form().setFocus();
         } else {
             message.control().setFocus();
         }
@@ -63,17 +67,18 @@ public final class TargetView extends ViewPart {
     }
 
     private void switched() {
+        history.update();
         Session session = active.session().orElse(null);
         planning = session != null && !session.analysis().hasErrors();
         if (planning) {
             book.showPage(page.control());
-            page.show(session);
+            dialogue.show(session);
             return;
         }
-        page.rest();
+        dialogue.rest();
         message.say(session == null
                 ? "Open a stack, or an example from Help > Welcome, and the moves that reach a position are found here."
-                : "Nothing can be planned on axis “" + session.axis().getName() + "” before this is mended:\n\n"
+                : Sayings.axis(session.analysis().spec()) + " cannot be planned on before this is mended:\n\n"
                         + firstError(session).sentence() + "\n\nThe Findings view lists all there is, and leads to it.");
         book.showPage(message.control());
     }
@@ -83,17 +88,18 @@ public final class TargetView extends ViewPart {
     }
 
     private void changed(Change change) {
+        history.update();
         boolean sound = !active.session().orElseThrow().analysis().hasErrors();
         if (change == Change.AXIS || sound != planning || !sound) {
             switched();
             return;
         }
         if (change == Change.DOCUMENT) {
-            page.refresh();
+            dialogue.refresh();
         } else if (change == Change.PREVIEW) {
-            page.moved();
+            dialogue.moved();
         } else {
-            page.keep();
+            dialogue.keep();
         }
     }
 }

@@ -83,6 +83,12 @@ final class Hands {
         settle();
     }
 
+    /** Presses the key of a character with modifiers held. */
+    void chord(int modifiers, char character) {
+        press(modifiers, 0, character);
+        settle();
+    }
+
     /** Presses Enter, with modifiers held. */
     void enter(int modifiers) {
         press(modifiers, SWT.CR, SWT.CR);

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,9 +68,12 @@ class TargetViewTest {
         assertEquals(Setting.of(3, -1), session.analysis().current());
         awaitSteps("The stages stand there already.");
         assertTrue(says("stands at 10.100 mm"));
-        session.history().undo();
-        assertEquals(Setting.of(0, 0), session.analysis().current());
+        hands.chord(SWT.MOD1, 'z');
+        assertEquals(Setting.of(0, 0), session.analysis().current(), "undone by its key, with the focus still here");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        hands.type("15");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.");
+        assertEquals("15", target().getText(), "the next target is typed over the last");
     }
 
     @Test
@@ -149,6 +153,12 @@ class TargetViewTest {
         awaitSteps("1. Rack: 4 teeth forward, from 0 to 4.", "2. Fine stage: 1 tooth forward, from 0 to 1.");
         assertEquals("24.9 mm", target().getText());
         assertEquals("0.02 mm", tolerance().getText());
+        assertTrue(hands.all(shell, Tree.class, t -> t.isVisible() && shows(t, "Second hole")).size() > 0,
+                "its properties are shown");
+        hands.enter(0);
+        hands.enter(0);
+        assertEquals(Setting.of(4, 1), session.analysis().current());
+        session.history().undo();
         hands.key(0, SWT.DEL);
         assertEquals(List.of("First hole"), session.axis().getTargets().stream().map(Target::getName).toList());
         session.history().undo();
@@ -211,10 +221,15 @@ class TargetViewTest {
         hands.focus(target());
         hands.type("10.1");
         session.run(new SetValue(session.axis().getStages().get(1), Literals.STAGE__PITCH, "wrong", "Spoil the pitch"));
-        hands.until("it says so", () -> says("Nothing can be planned on axis “Axis” before this is mended"));
+        hands.until("it says so", () -> says("Axis “Axis” cannot be planned on before this is mended"));
         assertTrue(says("“wrong” is not a length"));
         session.history().undo();
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+    }
+
+    private static boolean shows(Tree properties, String value) {
+        return properties.getColumnCount() == 2 && Arrays.stream(properties.getItems())
+                .flatMap(group -> Arrays.stream(group.getItems())).anyMatch(item -> item.getText(1).equals(value));
     }
 
     private Text target() {

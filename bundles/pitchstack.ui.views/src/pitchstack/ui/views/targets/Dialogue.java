@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.targets;
+
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.units.Scale;
+import pitchstack.edit.AddElement;
+import pitchstack.edit.ApplySetting;
+import pitchstack.edit.RemoveElement;
+import pitchstack.edit.Session;
+import pitchstack.model.Target;
+
+/** Question and answer on one sound axis: plans what is typed or picked, and applies what is chosen. */
+final class Dialogue {
+    /** A pause in typing after which it is planned. */
+    private static final int PAUSE_MS = 250;
+
+    private final TargetPage page;
+    private final Drafts drafts;
+    private final Runnable picked;
+    private final BackgroundPlanner background;
+    private final Runnable plan = this::plan;
+    private Session session;
+    private boolean entered;
+
+    /**
+     * @param page what it is shown on
+     * @param drafts what was typed before
+     * @param picked called when a saved target is picked, or none is any more
+     */
+    Dialogue(TargetPage page, Drafts drafts, Runnable picked) {
+        this.page = page;
+        this.drafts = drafts;
+        this.picked = picked;
+        background = new BackgroundPlanner(control().getDisplay(), () -> say("Planning…"));
+        control().addListener(SWT.Dispose, e -> rest());
+        page.form().onTyped(this::typed);
+        page.form().onEnter(this::enter);
+        page.saved().onPick(this::pick);
+        page.saved().onEnter(this::enter);
+        page.saved().onSave(this::save);
+        page.saved().onDelete(target -> session.run(new RemoveElement(target)));
+        page.answer().onApply(this::apply);
+        page.answer().onEnter(this::enter);
+        page.onApplyKey(() -> page.answer().applicable().ifPresent(this::apply));
+    }
+
+    private Control control() {
+        return page.control();
+    }
+
+    /** Shows the axis that a session looks at, with what was last typed for it. */
+    void show(Session shown) {
+        session = shown;
+        entered = false;
+        page.form().show(drafts.recall(session));
+        page.saved().deselect();
+        refresh();
+    }
+
+    /** Shows the axis as it is now, and plans again from where the stages stand now. */
+    void refresh() {
+        AxisAnalysis analysis = session.analysis();
+        Scale scale = analysis.spec().scale();
+        page.form().hint(Sayings.unit(session.positioner(), scale), scale.formatSize(analysis.spec().tolerance()));
+        page.saved().show(session.axis());
+        moved();
+    }
+
+    /** Says where the stages stand now, and plans again from there. */
+    void moved() {
+        page.head(Sayings.standing(session.analysis().spec(), session.shown()));
+        plan();
+    }
+
+    /** Ends planning until something is shown again. */
+    void rest() {
+        control().getDisplay().timerExec(-1, plan);
+        background.forget();
+    }
+
+    /** Keeps what is typed, under the name that the document has now. */
+    void keep() {
+        drafts.keep(session, page.form().question());
+    }
+
+    private void typed() {
+        entered = false;
+        page.saved().deselect();
+        picked.run();
+        keep();
+        page.answer().outdate();
+        control().getDisplay().timerExec(PAUSE_MS, plan);
+    }
+
+    /** Plans at once; the second time in a row, applies. */
+    private void enter() {
+        Optional<PlannedSetting> move = page.answer().applicable();
+        if (entered && move.isPresent()) {
+            apply(move.get());
+        } else {
+            entered = true;
+            plan();
+        }
+    }
+
+    /** Enter on a picked target picks it again on some systems, which must not count as another question. */
+    private void pick(Target target) {
+        Question question = new Question(text(target.getPosition()), text(target.getTolerance()),
+                page.form().question().worn());
+        if (question.equals(page.form().question())) {
+            picked.run();
+            return;
+        }
+        page.form().show(question);
+        entered = false;
+        picked.run();
+        keep();
+        plan();
+    }
+
+    private void plan() {
+        control().getDisplay().timerExec(-1, plan);
+        AxisAnalysis analysis = session.analysis();
+        Question.Reading reading = page.form().question().read(analysis.spec(), session.shown());
+        page.form().problem(reading);
+        page.saved().setSavable(reading instanceof Question.Reading.Asked);
+        if (reading instanceof Question.Reading.Asked asked) {
+            page.answer().outdate();
+            background.ask(analysis.planner().orElseThrow(), asked.request(), found -> answered(analysis, asked, found));
+            page.layout();
+        } else {
+            background.forget();
+            say(reading instanceof Question.Reading.Nothing ? Sayings.invitation(analysis.spec().scale()) : "");
+        }
+    }
+
+    private void answered(AxisAnalysis analysis, Question.Reading.Asked asked, Optional<Answer> found) {
+        if (control().isDisposed()) {
+            return;
+        }
+        if (found.isEmpty()) {
+            say("The planner failed on this target; what went wrong is in the program's log.");
+            return;
+        }
+        page.answer().show(new Planned(analysis.spec(), asked.request(), found.get()));
+        page.layout();
+    }
+
+    private void say(String sentence) {
+        if (!control().isDisposed()) {
+            page.answer().say(sentence);
+            page.layout();
+        }
+    }
+
+    private void apply(PlannedSetting move) {
+        entered = false;
+        session.run(new ApplySetting(session.axis(), move.setting()));
+        page.form().readyForNext();
+    }
+
+    private void save() {
+        new TargetNaming(session).ask(control().getShell(), page.form().question()).ifPresent(target -> {
+            session.run(AddElement.target(session.axis(), target));
+            page.saved().select(target);
+            picked.run();
+        });
+    }
+
+    private static String text(String text) {
+        return text == null ? "" : text;
+    }
+}
