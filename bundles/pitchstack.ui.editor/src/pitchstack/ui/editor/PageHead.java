@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor;
 
+import java.util.Arrays;
 import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -76,7 +77,10 @@ final class PageHead {
         position.setText(spec.scale().format(spec.position(session.shown())));
         note.setText(note(spec));
         List<Axis> all = session.positioner().getAxes();
-        axes.setItems(all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new));
+        String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
+        if (!Arrays.equals(names, axes.getItems())) {
+            axes.setItems(names);
+        }
         axes.select(all.indexOf(session.axis()));
         for (Control control : List.of(axisLabel, axes)) {
             control.setVisible(all.size() > 1);

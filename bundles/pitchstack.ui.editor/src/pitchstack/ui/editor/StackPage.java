@@ -7,6 +7,7 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.events.MouseEvent;
@@ -92,6 +93,7 @@ public final class StackPage {
     }
 
     private void tellStatus() {
+        canvas().getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         editor.getEditorSite().getActionBars().getStatusLineManager().setMessage(sentence());
     }
 

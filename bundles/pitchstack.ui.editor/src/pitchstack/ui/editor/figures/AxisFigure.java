@@ -13,6 +13,7 @@ import pitchstack.ui.editor.places.Scene;
 /** The whole side view: ruler on top, stages from the carriage down to the base, labels at the left. */
 public final class AxisFigure extends Figure {
     private static final int DASH = 4;
+    private static final String EMPTY = "No stage yet. Add one with Stage > Add Stage Above.";
 
     private final Look look;
     private final Figure stages = new Stages();
@@ -41,7 +42,7 @@ public final class AxisFigure extends Figure {
         setPreferredSize(new Dimension(shown.mapping().width(), shown.bands().height()));
         stages.setBounds(new Rectangle(0, 0, Math.max(getPreferredSize().width, shown.left() + shown.width()),
                 Math.max(getPreferredSize().height, shown.top() + shown.height())));
-        base.show(shown, -1, "base", baseWords);
+        base.show(shown, -1, "base", "", baseWords);
         ruler.show(shown, title, position);
         repaint();
     }
@@ -69,6 +70,11 @@ public final class AxisFigure extends Figure {
             for (int y = scene.top() + Bands.RULER; y < scene.bands().top(); y += 2 * DASH) {
                 graphics.drawLine(x, y, x, Math.min(y + DASH, scene.bands().top()) - 1);
             }
+        }
+        if (scene.places().stages().isEmpty()) {
+            graphics.setForegroundColor(look.ink());
+            graphics.setFont(look.plain());
+            graphics.drawString(EMPTY, edge + Mapping.MARGIN, scene.top() + Bands.RULER + Mapping.MARGIN);
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.draw2d.Graphics;
@@ -30,16 +31,24 @@ public final class NotesFigure extends SceneFigure {
 
     private int body;
     private String name = "";
+    private String remark = "";
 
     /** Words for any body. */
     public NotesFigure(Look look) {
         super(look);
     }
 
-    /** Shows the words of a body, 0 being the base. */
-    public void show(Scene scene, int number, String called) {
+    /**
+     * Shows the words of a body.
+     *
+     * @param number the body, 0 being the base
+     * @param called its name
+     * @param also what is said of it where there is room, or empty
+     */
+    public void show(Scene scene, int number, String called, String also) {
         body = number;
         name = called;
+        remark = also;
         Extent open = scene.open();
         show(scene, whole(open.from()), scene.bands().stageTop(number - 1), whole(open.length()), scene.bands().body());
     }
@@ -78,14 +87,41 @@ public final class NotesFigure extends SceneFigure {
         Extent open = scene().open();
         boolean left = px.to() < open.from();
         boolean right = px.from() > open.to();
-        String text = left ? "◂ " + name : right ? name + " ▸" : name;
-        graphics.setFont(left || right ? look().plain() : look().bold());
-        graphics.setForegroundColor(left || right ? look().softInk() : look().ink());
-        int width = width(text, graphics.getFont());
+        if (left || right) {
+            graphics.setFont(look().plain());
+            graphics.setForegroundColor(look().softInk());
+            String text = left ? "◂ " + name : name + " ▸";
+            paintMiddle(graphics, text, left ? open.from() + SPACE : open.to() - SPACE - width(text, look().plain()));
+            return;
+        }
+        graphics.setFont(look().bold());
+        graphics.setForegroundColor(look().ink());
+        for (String text : remark.isEmpty() ? List.of(name) : List.of(name + " · " + remark, name)) {
+            OptionalDouble x = placeOfName(px, width(text, look().bold()));
+            if (x.isPresent()) {
+                paintMiddle(graphics, text, x.getAsDouble());
+                return;
+            }
+        }
+        paintMiddle(graphics, name, Math.max(open.from() + SPACE, px.middle() - width(name, look().bold()) / 2.0));
+    }
+
+    /** In the body, right of it or left of it, whichever has room first. */
+    private OptionalDouble placeOfName(Extent px, int width) {
+        Extent open = scene().open();
         Extent seen = open.intersect(px);
-        double wanted = seen.length() > width + 2 * SPACE ? seen.middle() - width / 2.0
-                : px.to() + 2 * SPACE + width < open.to() ? px.to() + 2 * SPACE : px.from() - 2 * SPACE - width;
-        double x = Math.max(open.from() + SPACE, Math.min(open.to() - SPACE - width, wanted));
+        if (seen.length() > width + 2 * SPACE) {
+            return OptionalDouble.of(seen.middle() - width / 2.0);
+        }
+        double beside = px.to() + 2 * SPACE;
+        if (beside + width + SPACE < open.to()) {
+            return OptionalDouble.of(beside);
+        }
+        beside = px.from() - 2 * SPACE - width;
+        return beside > open.from() + SPACE ? OptionalDouble.of(beside) : OptionalDouble.empty();
+    }
+
+    private void paintMiddle(Graphics graphics, String text, double x) {
         graphics.drawString(text, whole(x), getBounds().y + (getBounds().height - height(graphics.getFont())) / 2);
     }
 

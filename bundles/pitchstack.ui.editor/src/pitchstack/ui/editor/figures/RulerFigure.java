@@ -15,6 +15,9 @@ public final class RulerFigure extends SceneFigure {
     private static final int SHORT_TICK = 5;
     private static final int POINTER = 7;
     private static final int PAD = 6;
+    private static final int STOP = 5;
+    /** The height of the line that strikes out what lies beyond a stop. */
+    private static final int STRIKE = 3;
     private static final int LEAST_STEP_PX = 84;
 
     private String title = "";
@@ -53,6 +56,8 @@ public final class RulerFigure extends SceneFigure {
                 getBounds().height));
         Extent flag = flag(open);
         paintTicks(graphics, open, flag, foot);
+        scene().spec().low().ifPresent(low -> paintStop(graphics, low, -1, foot));
+        scene().spec().high().ifPresent(high -> paintStop(graphics, high, 1, foot));
         paintPointer(graphics, open, flag, foot);
     }
 
@@ -90,6 +95,18 @@ public final class RulerFigure extends SceneFigure {
                 graphics.drawString(text, whole(x), foot - LONG_TICK - height(look().small()) - 1);
             }
         }
+    }
+
+    /** A stop as a block beyond which the ruler is struck out. */
+    private void paintStop(Graphics graphics, long at, int side, int foot) {
+        double px = scene().mapping().px(at);
+        Extent beyond = side < 0 ? new Extent(scene().open().from(), px) : new Extent(px, scene().open().to());
+        graphics.setForegroundColor(look().softInk());
+        if (!beyond.isEmpty()) {
+            graphics.drawLine(whole(beyond.from()), foot - STRIKE, whole(beyond.to()), foot - STRIKE);
+        }
+        graphics.setBackgroundColor(look().ink());
+        graphics.fillRectangle(whole(px) - (side < 0 ? STOP : 0), foot - LONG_TICK, STOP, LONG_TICK);
     }
 
     private void paintPointer(Graphics graphics, Extent open, Extent flag, int foot) {

@@ -37,8 +37,15 @@ public final class StageFigure extends Figure {
         return body.getBounds().getCopy();
     }
 
-    /** Shows a stage, 0 being the lowest; −1 is the base. */
-    public void show(Scene scene, int number, String bodyName, LabelFigure.Words words) {
+    /**
+     * Shows a stage.
+     *
+     * @param number the stage, 0 being the lowest; −1 is the base
+     * @param bodyName what is written on its body
+     * @param remark what is added to that where there is room, or empty
+     * @param words its label
+     */
+    public void show(Scene scene, int number, String bodyName, String remark, LabelFigure.Words words) {
         Bands bands = scene.bands();
         int top = bands.stageTop(number);
         int height = number < 0 ? bands.body() : bands.stageHeight();
@@ -46,7 +53,7 @@ public final class StageFigure extends Figure {
         track.show(scene, top, height);
         rows.setBounds(track.getBounds());
         body.show(scene, number + 1);
-        notes.show(scene, number + 1, bodyName);
+        notes.show(scene, number + 1, bodyName, remark);
         label.show(scene, top, height, words);
     }
 

@@ -94,9 +94,18 @@ final class MarkTeethDialog extends TitleAreaDialog {
         limit();
         first.setSelection(tooth);
         last.setSelection(tooth);
-        first.addModifyListener(event -> check());
+        first.addModifyListener(event -> {
+            last.setSelection(Math.max(first.getSelection(), last.getSelection()));
+            check();
+        });
         last.addModifyListener(event -> check());
         return area;
+    }
+
+    @Override
+    protected void createButtonsForButtonBar(Composite parent) {
+        createButton(parent, IDialogConstants.OK_ID, "Mark", true);
+        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
     }
 
     private static void label(Composite parent, String text) {

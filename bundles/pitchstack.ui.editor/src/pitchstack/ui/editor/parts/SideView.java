@@ -69,8 +69,9 @@ public final class SideView {
         Rectangle seen = seen();
         mapping = fitted || mapping == null ? Mapping.fit(places.reach(), seen.width)
                 : new Mapping(places.reach(), mapping.pxPerCount());
-        return new Scene(spec, places, mapping, Bands.of(spec.stages().size(), seen.height), seen.x, seen.y, seen.width,
-                seen.height);
+        // Room for the scroll bar is always kept, so that showing it does not call for the other one.
+        Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y);
+        return new Scene(spec, places, mapping, bands, seen.x, seen.y, seen.width, seen.height);
     }
 
     private Rectangle seen() {

@@ -89,7 +89,7 @@ public final class StageEditPart extends AbstractGraphicalEditPart implements Ti
             return;
         }
         boolean carriage = number == ((Axis) stage().eContainer()).getStages().size() - 1;
-        stageFigure().show(scene, number, carriage ? stage().getName() + " · carriage" : stage().getName(), words().label());
+        stageFigure().show(scene, number, words().name(), carriage ? "carriage" : "", words().label());
         for (Object child : getChildren()) {
             ((RowEditPart) child).show(scene, number);
         }

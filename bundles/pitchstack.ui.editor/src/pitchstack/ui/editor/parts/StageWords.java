@@ -67,7 +67,8 @@ public record StageWords(Stage stage, RowPair rows, int index) {
                 ? "Index " + signed(pointed) + " is barred: " + marks(pointed, Wear.BARRED) + "." : "";
     }
 
-    private String name() {
+    /** What people call it. */
+    public String name() {
         return stage.getName() == null || stage.getName().isBlank() ? "stage without a name" : stage.getName();
     }
 
@@ -77,7 +78,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
 
     private String range() {
         IndexRange range = rows.indices();
-        return range.isEmpty() ? "none" : signed(range.first()) + " to " + signed(range.last());
+        return range.isEmpty() ? "rows never meet" : signed(range.first()) + " to " + signed(range.last());
     }
 
     private String wear() {

@@ -9,6 +9,8 @@ import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.ToothSpan;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.Scale;
 
 /**
  * Where the bodies and rows of an axis stand in one setting.
@@ -98,19 +100,25 @@ public record AxisPlaces(List<Body> bodies, List<Rows> stages, Extent reach) {
 
     private static Extent reach(AxisSpec spec, Setting setting, List<Body> bodies) {
         Extent reach = bodies.get(0).extent();
-        double least = 0;
-        double most = 0;
+        double lowest = 0;
+        double highest = 0;
         for (int j = 0; j < spec.stages().size(); j++) {
             StageSpec stage = spec.stages().get(j);
             IndexRange indices = stage.rows().indices();
             int index = setting.index(j);
-            least += pitch(stage) * (indices.isEmpty() ? index : Math.min(index, indices.first()));
-            most += pitch(stage) * (indices.isEmpty() ? index : Math.max(index, indices.last()));
+            lowest += pitch(stage) * (indices.isEmpty() ? index : Math.min(index, indices.first()));
+            highest += pitch(stage) * (indices.isEmpty() ? index : Math.max(index, indices.last()));
             Body moved = bodies.get(j + 1);
             Extent atZero = moved.extent().shift(spec.datum() - moved.reference());
-            reach = reach.union(atZero.shift(least)).union(atZero.shift(most));
+            reach = reach.union(atZero.shift(lowest)).union(atZero.shift(highest));
         }
-        return reach.isEmpty() ? new Extent(reach.from() - 1, reach.from() + 1) : reach;
+        double least = leastReach(spec.scale());
+        return reach.length() >= least ? reach : new Extent(reach.middle() - least / 2, reach.middle() + least / 2);
+    }
+
+    /** So that an axis without teeth still has a ruler: 10 mm, or a degree. */
+    private static double leastReach(Scale scale) {
+        return scale.turn() == 0 ? 10.0 * LengthUnit.MM.femtometres() : scale.turn() / 360.0;
     }
 
     private static double pitch(StageSpec stage) {

@@ -4,6 +4,7 @@ package pitchstack.ui.tests.editor;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -29,24 +30,34 @@ final class Answers {
      * @return what the dialog said
      */
     static String dialog(String title, char answer, Runnable action) {
+        return dialog(title, shell -> { }, answer, action);
+    }
+
+    /**
+     * Does something that opens a dialog, fills it in, and answers it.
+     *
+     * @param fill fills in the dialog
+     */
+    static String dialog(String title, Consumer<Shell> fill, char answer, Runnable action) {
         String[] said = new String[1];
-        watch(title, answer, said, TRIES);
+        watch(title, fill, answer, said, TRIES);
         action.run();
         assertNotNull(said[0], "no dialog “" + title + "”");
         return said[0];
     }
 
-    private static void watch(String title, char answer, String[] said, int tries) {
+    private static void watch(String title, Consumer<Shell> fill, char answer, String[] said, int tries) {
         Display.getCurrent().timerExec(EVERY_MS, () -> {
             for (Shell shell : Display.getCurrent().getShells()) {
                 if (shell.getText().equals(title) && shell.isVisible()) {
+                    fill.accept(shell);
                     said[0] = text(shell);
                     press(shell, answer);
                     return;
                 }
             }
             if (tries > 0) {
-                watch(title, answer, said, tries - 1);
+                watch(title, fill, answer, said, tries - 1);
             }
         });
     }

@@ -12,8 +12,11 @@ import java.util.List;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.ui.IEditorPart;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +26,8 @@ import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Positioner;
 import pitchstack.model.Stage;
+import pitchstack.model.WearKind;
+import pitchstack.model.WornRange;
 
 /** Moving stages by hand in the drawing. Positions: 5 mm a tooth of the rack, 4.9 mm a tooth of the pair on it. */
 class SideViewTest {
@@ -251,6 +256,43 @@ class SideViewTest {
         assertEquals(stage(1), Desk.selected());
         Desk.command(UNDO);
         assertEquals(2, session.axis().getStages().size());
+    }
+
+    @Test
+    void marksTeethThroughADialogThatBeginsAtThePressedTooth() throws IOException {
+        open(Stacks.pair());
+        Point tooth = sight.baseTooth(0, 70);
+        Desk.click(tooth.x, tooth.y);
+        Answers.dialog("Mark Teeth", shell -> {
+            List<Control> numbers = Desk.controls(shell, control -> control instanceof Spinner);
+            assertEquals(70, ((Spinner) numbers.get(0)).getSelection(), 1, "a tooth is hardly a pixel wide");
+            ((Spinner) numbers.get(0)).setSelection(70);
+            ((Spinner) numbers.get(1)).setSelection(73);
+            Button barred = (Button) Desk.controls(shell, control -> control instanceof Button button
+                    && button.getText().startsWith("&barred")).get(0);
+            Button worn = (Button) Desk.controls(shell, control -> control instanceof Button button
+                    && button.getText().startsWith("&worn")).get(0);
+            worn.setSelection(false);
+            barred.setSelection(true);
+        }, SWT.CR, () -> Desk.command("pitchstack.ui.editor.markTeeth"));
+        WornRange range = stage(0).getBaseRow().getWorn().get(0);
+        assertEquals(List.of(70, 73, WearKind.BARRED), List.of(range.getFirst(), range.getLast(), range.getKind()));
+        Point marked = sight.baseTooth(0, 72);
+        Desk.click(marked.x, marked.y);
+        assertEquals(range, Desk.selected());
+        Desk.command(UNDO);
+        assertEquals(0, stage(0).getBaseRow().getWorn().size());
+    }
+
+    @Test
+    void movesAStageToIndexZeroWhereItMayStand() throws IOException {
+        open(Stacks.pair());
+        Desk.key(SWT.ARROW_UP, 0);
+        Desk.key(SWT.ARROW_RIGHT, SWT.SHIFT);
+        Desk.command("pitchstack.ui.editor.zeroIndex");
+        assertEquals(0, stage(0).getIndex());
+        Desk.command(UNDO);
+        assertEquals(10, stage(0).getIndex());
     }
 
     @Test

@@ -37,7 +37,7 @@ final class Sight {
     }
 
     private Bands bands() {
-        return Bands.of(spec().stages().size(), size().height);
+        return Bands.of(spec().stages().size(), size().height - Desk.canvas().getHorizontalBar().getSize().y);
     }
 
     /** The middle of the body that a stage moves. */

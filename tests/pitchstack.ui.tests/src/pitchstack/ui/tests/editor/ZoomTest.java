@@ -78,6 +78,8 @@ class ZoomTest {
         }
         assertEquals(Math.pow(1.25, 8) * fitted, drawn(), 0.01 * drawn());
         assertTrue(across().isVisible());
+        assertFalse(Desk.canvas().getVerticalBar().isVisible(), () -> "all heights fit: "
+                + Desk.canvas().getViewport().getVerticalRangeModel() + " in " + Desk.canvas().getClientArea());
         Desk.click(body.x, body.y);
         assertEquals(session.axis().getStages().get(1), Desk.selected(), "the body is still under the pointer");
         Desk.command("pitchstack.ui.editor.fit");
