@@ -4,6 +4,7 @@ package pitchstack.app;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
@@ -43,8 +44,12 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
     public void postStartup() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         FileOpening.open(window, files);
-        if (window.getActivePage().getEditorReferences().length == 0) {
+        IWorkbenchPage page = window.getActivePage();
+        if (page.getEditorReferences().length == 0) {
             PlatformUI.getWorkbench().getIntroManager().showIntro(window, false);
+        } else {
+            // Views ask the editor for what they show, some of them only when it becomes active.
+            page.activate(page.getActiveEditor());
         }
     }
 }

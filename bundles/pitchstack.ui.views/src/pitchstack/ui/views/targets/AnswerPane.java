@@ -94,13 +94,13 @@ final class AnswerPane {
     }
 
     private void reach(PlannedSetting choice) {
-        first.show("Reaches ", choice, planned);
+        first.show(choice, planned);
         first.setOutdated(outdated);
     }
 
     private void neighbour(MovePanel panel, Optional<PlannedSetting> neighbour) {
         if (neighbour.isPresent()) {
-            panel.show("", neighbour.get(), planned);
+            panel.show(neighbour.get(), planned);
         } else {
             panel.hide();
         }

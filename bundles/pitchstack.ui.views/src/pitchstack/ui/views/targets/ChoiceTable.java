@@ -34,7 +34,7 @@ final class ChoiceTable {
         new Label(panel, SWT.NONE).setText("All choices within the tolerance, least effort first");
         table = new Table(panel, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION);
         Accessibles.name(table, "Choices within the tolerance");
-        columns = new Columns(table, 3, "Position\t", "Error\t", "Effort\t", "Setting", "Worn");
+        columns = new Columns(table, 4, "Position\t", "Error\t", "Effort\t", "Worn", "Setting");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
         table.addListener(SWT.Selection, e -> chosen.run());
     }
@@ -72,7 +72,7 @@ final class ChoiceTable {
         String worn = choice.wornStages().stream().map(j -> answer.axis().stages().get(j).name())
                 .collect(Collectors.joining(", "));
         return new String[] {scale.format(choice.position()), scale.formatError(choice.error()),
-                answer.wording().effort(choice), choice.setting().toString(), worn.isEmpty() ? "no" : worn};
+                answer.wording().effort(choice), worn.isEmpty() ? "no" : worn, choice.setting().toString()};
     }
 
     /** Shows nothing. */

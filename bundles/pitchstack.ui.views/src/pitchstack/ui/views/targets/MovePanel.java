@@ -65,16 +65,15 @@ final class MovePanel {
     /**
      * Shows a move.
      *
-     * @param title what comes before the position, such as “Reaches ”, or nothing
      * @param planned the setting it leads to
      * @param answer the answer it belongs to
      */
-    void show(String title, PlannedSetting planned, Planned answer) {
+    void show(PlannedSetting planned, Planned answer) {
         Wording wording = answer.wording();
         List<String> lines = answer.steps(planned);
         shown = planned;
         moves = !lines.isEmpty();
-        heading.setText((title + wording.position(planned) + ".").replace("&", "&&"));
+        heading.setText((wording.position(planned) + ".").replace("&", "&&"));
         steps.setText(moves ? String.join("\n", lines) : "The stages stand there already.");
         worn.say(wording.worn(planned).orElse(""));
         effort.setText("Effort " + wording.effort(planned));

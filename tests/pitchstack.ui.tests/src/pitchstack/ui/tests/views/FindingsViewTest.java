@@ -2,9 +2,15 @@
 package pitchstack.ui.tests.views;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.IViewPart;
@@ -14,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Session;
 import pitchstack.edit.SetValue;
+import pitchstack.model.Axis;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Stage;
 
@@ -55,6 +62,40 @@ class FindingsViewTest {
         session.history().undo();
         hands.settle();
         assertEquals("Findings", view.getTitle());
+    }
+
+    @Test
+    void tellsAxesApartAndGoesToTheRightOne() {
+        session = bench.open("Plate", Stacks.plate());
+        Axis y = session.positioner().getAxes().get(1);
+        Stage rack = y.getStages().get(0);
+        session.run(new SetValue(rack, Literals.STAGE__PITCH, "nonsense", "Spoil the pitch"));
+        bench.view("pitchstack.ui.views.findings");
+        assertEquals("axis “Y”, stage “Rack”", table().getItem(0).getText(1));
+        hands.focus(table());
+        hands.enter(0);
+        hands.until("its axis is looked at", () -> session.axis() == y);
+        hands.until("the stage is selected", () -> bench.selection().equals(new StructuredSelection(rack)));
+    }
+
+    @Test
+    void copiesWhatIsChosen() {
+        session.run(new SetValue(fine, Literals.STAGE__PITCH, "nonsense", "Spoil the pitch"));
+        hands.focus(table());
+        hands.chord(SWT.MOD1, 'c');
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        String copied = (String) clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        assertTrue(copied.startsWith("Error\tstage “Fine stage”\tThe pitch cannot be read: “nonsense”"), copied);
+    }
+
+    @Test
+    void saysThatNothingIsFoundAndUndoesFromHere() {
+        assertFalse(hands.all(shell, Label.class, l -> l.isVisible() && l.getText().startsWith("No findings:")).isEmpty());
+        session.run(new SetValue(fine, Literals.STAGE__PITCH, "nonsense", "Spoil the pitch"));
+        hands.focus(table());
+        hands.chord(SWT.MOD1, 'z');
+        assertEquals("4.9 mm", fine.getPitch());
     }
 
     private Table table() {

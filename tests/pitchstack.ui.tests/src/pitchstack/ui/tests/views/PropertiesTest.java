@@ -3,10 +3,14 @@ package pitchstack.ui.tests.views;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -19,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Session;
 import pitchstack.model.Stage;
+import pitchstack.model.StageSource;
 
 /** The Properties view of the platform on our elements: typed values are edits, and wrong ones are refused. */
 class PropertiesTest {
@@ -68,7 +73,26 @@ class PropertiesTest {
         assertEquals("5 mm", value("Pitch"));
     }
 
-    private void edit(String label, String typed) {
+    @Test
+    void choosesAmongTheWordsAllowed() {
+        open("Source");
+        CCombo cell = hands.the(tree(), CCombo.class, c -> true);
+        assertEquals(List.of("bought", "printed"), List.of(cell.getItems()));
+        hands.key(0, SWT.ARROW_DOWN);
+        hands.enter(0);
+        assertEquals(StageSource.PRINTED, rack.getSource());
+        hands.until("it is shown", () -> value("Source").equals("printed"));
+    }
+
+    @Test
+    void showsFactsInTheOrderOfTheTradeAndKeepsDerivedOnesClosed() {
+        assertEquals(List.of("Name", "Source", "Pitch", "Spacing", "Index"),
+                Arrays.stream(tree().getItem(0).getItems()).map(item -> item.getText(0)).toList());
+        open("Spacing");
+        assertTrue(hands.all(tree(), Text.class, t -> t.isVisible()).isEmpty(), "it follows from the pitch");
+    }
+
+    private void open(String label) {
         Tree tree = tree();
         TreeItem item = item(label);
         hands.focus(tree);
@@ -76,7 +100,11 @@ class PropertiesTest {
         tree.showItem(item);
         hands.settle();
         hands.enter(0);
-        Text cell = hands.the(tree, Text.class, t -> true);
+    }
+
+    private void edit(String label, String typed) {
+        open(label);
+        Text cell = hands.the(tree(), Text.class, t -> true);
         cell.selectAll();
         hands.type(typed);
         assertEquals(typed, cell.getText());

@@ -60,7 +60,7 @@ class TargetViewTest {
         hands.type("10.1");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
         assertTrue(says("Effort 12 s"));
-        assertTrue(says("Reaches 10.100 mm, exactly on the target."));
+        assertTrue(says("10.100 mm, exactly on the target."));
         hands.picture(shell, "target-reached");
         hands.enter(0);
         assertEquals(Setting.of(0, 0), session.analysis().current(), "one Enter only plans");
@@ -225,6 +225,36 @@ class TargetViewTest {
         assertTrue(says("“wrong” is not a length"));
         session.history().undo();
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+    }
+
+    /** 45 a + 32 b = 1 with the least |a| + |b| at a = 5, b = −7. */
+    @Test
+    void plansInDegreesOnARotaryAxis() {
+        session = bench.open("Index table", Stacks.table());
+        bench.view("pitchstack.ui.views.target");
+        hands.focus(target());
+        hands.type("0.25");
+        awaitSteps("1. Rack: 5 teeth forward, from 0 to 5.", "2. Fine stage: 7 teeth back, from 0 to -7.");
+        assertTrue(says("°"));
+        hands.picture(shell, "target-rotary");
+    }
+
+    @Test
+    void plansOnTheAxisThatIsLookedAt() {
+        session = bench.open("Plate", Stacks.plate());
+        bench.view("pitchstack.ui.views.target");
+        assertTrue(says("Axis “X” stands at 0.000 mm"));
+        hands.focus(target());
+        hands.type("10.1");
+        session.look(session.positioner().getAxes().get(1));
+        assertTrue(says("Axis “Y” stands at 0.000 mm"));
+        assertEquals("", target().getText(), "each axis has its own target");
+        hands.focus(target());
+        hands.type("5");
+        awaitSteps("1. Rack: 1 tooth forward, from 0 to 1.");
+        hands.enter(SWT.MOD1);
+        assertEquals(1, session.positioner().getAxes().get(1).getStages().get(0).getIndex());
+        assertEquals(0, session.positioner().getAxes().get(0).getStages().get(0).getIndex());
     }
 
     private static boolean shows(Tree properties, String value) {
