@@ -2,7 +2,10 @@
 package pitchstack.modelgen;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
 import org.eclipse.emf.codegen.ecore.generator.Generator;
 import org.eclipse.emf.codegen.ecore.generator.GeneratorAdapterFactory;
 import org.eclipse.emf.codegen.ecore.genmodel.GenModel;
@@ -19,7 +22,10 @@ import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
 import org.eclipse.emf.ecore.xmi.impl.EcoreResourceFactoryImpl;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceFactoryImpl;
 
-/** Writes the Java code of a generator model, so that the repository holds the model and not the code. */
+/**
+ * Writes the Java code of a generator model, so that the repository holds the model and not the code. Code of an earlier
+ * model is removed first: a class that the model no longer has would not compile with the others.
+ */
 public final class GenerateModel {
     private GenerateModel() {
     }
@@ -34,6 +40,7 @@ public final class GenerateModel {
         String project = args[0];
         URI folder = URI.createFileURI(Path.of(args[1]).toAbsolutePath() + "/");
         GenModel model = load(project, folder, args[2]);
+        remove(Path.of(args[1]).resolve(Path.of("/" + project).relativize(Path.of(model.getModelDirectory()))));
         GeneratorAdapterFactory.Descriptor.Registry.INSTANCE.addDescriptor(GenModelPackage.eNS_URI,
                 GenModelGeneratorAdapterFactory.DESCRIPTOR);
         Generator generator = new Generator();
@@ -42,6 +49,17 @@ public final class GenerateModel {
                 new BasicMonitor());
         if (result.getSeverity() >= Diagnostic.ERROR) {
             throw new IOException("The model code could not be generated: " + result);
+        }
+    }
+
+    private static void remove(Path generated) throws IOException {
+        if (!Files.exists(generated)) {
+            return;
+        }
+        try (Stream<Path> all = Files.walk(generated)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
         }
     }
 
