@@ -86,9 +86,13 @@ public final class RowFigure extends SceneFigure {
         ToothSpan engaged = base ? rows.engagedBase() : rows.engagedRider();
         int origin = whole(clip.from());
         graphics.translate(origin, 0);
-        paintRun(graphics, seen.intersect(new ToothSpan(0, engaged.isEmpty() ? seen.last() : engaged.first() - 1)), origin, false);
-        paintRun(graphics, seen.intersect(engaged), origin, true);
-        paintRun(graphics, engaged.isEmpty() ? engaged : seen.intersect(new ToothSpan(engaged.last() + 1, seen.last())), origin, false);
+        if (engaged.isEmpty()) {
+            paintRun(graphics, seen, origin, false);
+        } else {
+            paintRun(graphics, seen.intersect(new ToothSpan(0, engaged.first() - 1)), origin, false);
+            paintRun(graphics, seen.intersect(engaged), origin, true);
+            paintRun(graphics, seen.intersect(new ToothSpan(engaged.last() + 1, seen.last())), origin, false);
+        }
         paintMark(graphics, origin);
         if (isSelected()) {
             paintSelection(graphics, origin);
@@ -130,7 +134,8 @@ public final class RowFigure extends SceneFigure {
         pen.to(x(run.first(), origin), rootY());
         for (int tooth = run.first(); tooth <= run.last(); tooth++) {
             double x = x(tooth, origin);
-            pen.to(x + corners[0], rootY()).to(x + corners[1], tipY()).to(x + corners[2], tipY()).to(x + corners[3], rootY());
+            pen.to(x + corners[0], rootY()).to(x + corners[1], tipY());
+            pen.to(x + corners[2], tipY()).to(x + corners[3], rootY());
         }
         return pen.to(x(run.last() + 1, origin), rootY());
     }

@@ -70,7 +70,8 @@ final class MarkTeethDialog extends TitleAreaDialog {
         label(area, "&Row");
         Combo rows = new Combo(area, SWT.READ_ONLY);
         List<Row> choices = List.of(stage.getBaseRow(), stage.getRiderRow());
-        rows.setItems("base row, " + choices.get(0).getTeeth() + " teeth", "rider row, " + choices.get(1).getTeeth() + " teeth");
+        rows.setItems("base row, " + choices.get(0).getTeeth() + " teeth",
+                "rider row, " + choices.get(1).getTeeth() + " teeth");
         rows.select(choices.indexOf(row));
         label(area, "&First tooth");
         first = new Spinner(area, SWT.BORDER);

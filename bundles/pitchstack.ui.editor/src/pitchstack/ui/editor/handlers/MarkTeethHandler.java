@@ -17,7 +17,8 @@ import pitchstack.ui.editor.parts.Elements;
 public final class MarkTeethHandler extends StageHandler {
     @Override
     boolean applies(EObject element) {
-        return Elements.stage(element).filter(stage -> stage.getBaseRow() != null && stage.getRiderRow() != null).isPresent();
+        return Elements.stage(element)
+                .filter(stage -> stage.getBaseRow() != null && stage.getRiderRow() != null).isPresent();
     }
 
     @Override

@@ -15,9 +15,11 @@ import pitchstack.ui.editor.places.StageTravel;
 public final class ZeroIndexHandler extends StageHandler {
     @Override
     boolean applies(EObject element) {
-        return Elements.stage(element).filter(stage -> stage.getIndex() != 0)
-                .filter(stage -> Session.of(stage).filter(session -> new StageTravel(rows(session, stage)).usable(0)).isPresent())
-                .isPresent();
+        return Elements.stage(element).filter(stage -> stage.getIndex() != 0 && canStandAtZero(stage)).isPresent();
+    }
+
+    private static boolean canStandAtZero(Stage stage) {
+        return Session.of(stage).filter(session -> new StageTravel(rows(session, stage)).usable(0)).isPresent();
     }
 
     private static RowPair rows(Session session, Stage stage) {

@@ -94,7 +94,8 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
         }
         StageWords words = new StageWords(part().stage(), part().rows(), index);
         String obstacle = words.obstacle(pointed(request));
-        tip.setText("index " + StageWords.signed(index) + "   " + view.position() + (obstacle.isEmpty() ? "" : "\n" + obstacle));
+        tip.setText("index " + StageWords.signed(index) + "   " + view.position()
+                + (obstacle.isEmpty() ? "" : "\n" + obstacle));
         tip.setSize(tip.getPreferredSize());
         Point at = request.getLocation().getCopy();
         tip.translateToRelative(at);

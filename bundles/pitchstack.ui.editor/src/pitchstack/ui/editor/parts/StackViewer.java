@@ -125,7 +125,8 @@ public final class StackViewer extends GraphicalViewerImpl {
         }
         RowPlace place = part.rowFigure().row();
         double at = view.scene().mapping().place(x);
-        return at < place.left() || at >= place.edge(place.teeth()) ? OptionalInt.empty() : OptionalInt.of(place.toothAt(at));
+        return at < place.left() || at >= place.edge(place.teeth()) ? OptionalInt.empty()
+                : OptionalInt.of(place.toothAt(at));
     }
 
     @Override

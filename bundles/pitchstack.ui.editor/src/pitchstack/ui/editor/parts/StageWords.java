@@ -3,6 +3,7 @@ package pitchstack.ui.editor.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
@@ -27,8 +28,8 @@ public record StageWords(Stage stage, RowPair rows, int index) {
 
     /** The label at the left. */
     public LabelFigure.Words label() {
-        return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(), "index " + signed(index),
-                range() + ", " + rows.engagedBase(index).count() + " engaged", wear());
+        return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(),
+                "index " + signed(index), range() + ", " + rows.engagedBase(index).count() + " engaged", wear());
     }
 
     /** All of it, for a tooltip. */
@@ -99,7 +100,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
             ToothSpan teeth = range.teeth().intersect(row.span()).intersect(engaged);
             if (range.wear() == wear && !teeth.isEmpty()) {
                 words.add(which + (teeth.count() == 1 ? " tooth " + teeth.first()
-                        : " teeth " + teeth.first() + " to " + teeth.last()) + " " + wear.name().toLowerCase());
+                        : " teeth " + teeth.first() + " to " + teeth.last()) + " " + wear.name().toLowerCase(Locale.ROOT));
             }
         }
     }

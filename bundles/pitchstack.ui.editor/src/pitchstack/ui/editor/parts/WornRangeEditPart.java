@@ -34,7 +34,8 @@ public final class WornRangeEditPart extends AbstractGraphicalEditPart implement
 
     @Override
     protected void createEditPolicies() {
-        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(((WornRangeFigure) getFigure())::setSelected));
+        WornRangeFigure drawn = (WornRangeFigure) getFigure();
+        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(drawn::setSelected));
     }
 
     @Override

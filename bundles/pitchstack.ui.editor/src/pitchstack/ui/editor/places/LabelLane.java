@@ -49,7 +49,7 @@ public final class LabelLane {
     }
 
     private boolean isFree(Extent label) {
-        return label.from() >= room.from() && label.to() <= room.to()
-                && taken.stream().noneMatch(other -> label.from() < other.to() + spacePx && other.from() < label.to() + spacePx);
+        return label.from() >= room.from() && label.to() <= room.to() && taken.stream().noneMatch(
+                other -> label.from() < other.to() + spacePx && other.from() < label.to() + spacePx);
     }
 }
