@@ -2,11 +2,14 @@
 package pitchstack.ui.tests.editor;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,6 +76,15 @@ class HandsTest {
         assertTrue(Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum() < zoomed);
         Keyboard.press("ctrl+0");
         assertEquals(fitted, Desk.canvas().getViewport().getHorizontalRangeModel().getMaximum());
+    }
+
+    @Test
+    void tabLeavesTheDrawingAndComesBack() throws IOException {
+        assertSame(Desk.canvas(), Display.getCurrent().getFocusControl());
+        Keyboard.press("Tab");
+        assertNotSame(Desk.canvas(), Display.getCurrent().getFocusControl());
+        Keyboard.press("shift+Tab");
+        assertSame(Desk.canvas(), Display.getCurrent().getFocusControl());
     }
 
     @Test
