@@ -5,6 +5,7 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchPartReference;
@@ -57,7 +58,13 @@ public final class WelcomePart extends IntroPart {
         // nothing to adapt
     }
 
+    /** Waits until the other part is active; closing before would leave the window without an active part. */
     private void close() {
-        getIntroSite().getWorkbenchWindow().getWorkbench().getIntroManager().closeIntro(this);
+        IWorkbench workbench = getIntroSite().getWorkbenchWindow().getWorkbench();
+        workbench.getDisplay().asyncExec(() -> {
+            if (!workbench.isClosing()) {
+                workbench.getIntroManager().closeIntro(this);
+            }
+        });
     }
 }

@@ -4,11 +4,13 @@ package pitchstack.ui.tests.views;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
@@ -57,6 +59,11 @@ class WelcomeTest {
         hands.until("the page has gone", () -> welcome.getIntro() == null);
         assertEquals("Cross-cut fence", bench.editor().getAdapter(Session.class).positioner().getTitle());
         assertFalse(bench.editor().getEditorInput().exists(), "it stands in no file");
+        assertSame(bench.editor(), bench.page().getActivePart());
+        hands.until("a control has the focus", () -> shell.getDisplay().getFocusControl() != null);
+        hands.key(0, SWT.F1);
+        assertNotNull(bench.page().findView("pitchstack.ui.views.guide"), "keys work at once");
+        bench.page().hideView(bench.page().findView("pitchstack.ui.views.guide"));
         hands.picture(shell, "example");
     }
 
@@ -74,5 +81,6 @@ class WelcomeTest {
         hands.until("the page has gone", () -> welcome.getIntro() == null);
         assertNotNull(bench.page().findView("pitchstack.ui.views.guide"));
         hands.picture(shell, "guide");
+        bench.page().hideView(bench.page().findView("pitchstack.ui.views.guide"));
     }
 }
