@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.coverage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import pitchstack.core.plan.Progress;
+import pitchstack.core.plan.RandomStacks;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Wear;
+
+final class CoverageAgainstBruteForceTest {
+    private static final long FIXED_SEED = 41_077;
+    private static final int FIXED_STACKS = 6_000;
+    private static final int FRESH_STACKS = 1_500;
+    private final int[] met = new int[Reached.values().length];
+
+    @Test
+    void agreesOnStacksFromAFixedSeed() {
+        for (int i = 0; i < FIXED_STACKS; i++) {
+            compare(FIXED_SEED + i);
+        }
+        for (Reached reached : Reached.values()) {
+            assertTrue(met[reached.ordinal()] > FIXED_STACKS / 2, reached + " was met too seldom to say much");
+        }
+    }
+
+    @Test
+    void agreesOnStacksFromAFreshSeed() {
+        long seed = System.nanoTime();
+        for (int i = 0; i < FRESH_STACKS; i++) {
+            compare(seed + i);
+        }
+    }
+
+    private void compare(long seed) {
+        RandomRacks racks = new RandomRacks(seed);
+        AxisSpec axis = racks.oneIn(2) ? racks.axis() : new RandomStacks(seed).axis();
+        Reach reach = Reach.of(axis, Progress.NONE).get();
+        Oracle oracle = new Oracle(axis);
+        long tolerance = racks.tolerance(axis);
+        String about = "seed " + seed + ", tolerance " + tolerance + "\n" + axis;
+        Coverage coverage = reach.coverage(tolerance, Progress.NONE).get();
+        compareStretches(coverage, oracle, about);
+        compareWays(reach, oracle, tolerance, about);
+        compareFinestStep(reach, oracle, Wear.CLEAN, oracle.clean(), about);
+        compareFinestStep(reach, oracle, Wear.WORN, oracle.usable(), about);
+    }
+
+    private void compareStretches(Coverage coverage, Oracle oracle, String about) {
+        TreeSet<Long> edges = oracle.edges(coverage.tolerance());
+        Stretch before = null;
+        for (Stretch stretch : coverage.stretches()) {
+            assertTrue(stretch.low() <= stretch.high(), about);
+            if (before != null) {
+                assertTrue(before.high() < stretch.low(), about);
+                assertTrue(before.reached() != stretch.reached() || before.high() + 1 < stretch.low(), about);
+            }
+            edges.addAll(List.of(stretch.low() - 1, stretch.low(), stretch.high(), stretch.high() + 1));
+            before = stretch;
+            met[stretch.reached().ordinal()]++;
+        }
+        for (long edge : edges) {
+            assertEquals(oracle.at(edge, coverage.tolerance()), coverage.at(edge), () -> "at " + edge + ", " + about);
+            assertEquals(oracle.inTravel(edge), coverage.stretches().stream().anyMatch(s -> s.contains(edge)),
+                    () -> "travel at " + edge + ", " + about);
+        }
+    }
+
+    private static void compareWays(Reach reach, Oracle oracle, long tolerance, String about) {
+        int seen = 0;
+        for (long edge : oracle.edges(tolerance)) {
+            if (seen++ % 5 == 0) {
+                long clean = oracle.count(oracle.clean(), edge, tolerance);
+                assertEquals(new Ways(clean, oracle.count(oracle.usable(), edge, tolerance) - clean),
+                        reach.ways(edge, tolerance), () -> "at " + edge + ", " + about);
+            }
+        }
+    }
+
+    /** The tolerance found closes every gap, the next smaller one does not, and the spacing is that of the list. */
+    private static void compareFinestStep(Reach reach, Oracle oracle, Wear worst, List<Long> places, String about) {
+        Optional<FinestStep> found = reach.finestStep(worst, Progress.NONE).get();
+        assertEquals(places.isEmpty(), found.isEmpty(), about);
+        if (found.isEmpty()) {
+            return;
+        }
+        long tolerance = found.get().tolerance();
+        assertTrue(isClosed(reach, worst, tolerance), about);
+        assertTrue(tolerance == 0 || !isClosed(reach, worst, tolerance - 1), about);
+        if (reach.axis().scale().turn() == 0) {
+            List<Long> sorted = places.stream().sorted().distinct().toList();
+            long widest = 0;
+            for (int i = 1; i < sorted.size(); i++) {
+                widest = Math.max(widest, sorted.get(i) - sorted.get(i - 1));
+            }
+            assertEquals(widest, found.get().spacing(), about);
+        }
+    }
+
+    private static boolean isClosed(Reach reach, Wear worst, long tolerance) {
+        return reach.coverage(tolerance, Progress.NONE).get().stretches().stream().allMatch(stretch ->
+                worst == Wear.CLEAN ? stretch.reached() == Reached.CLEAN : stretch.reached() != Reached.NOT);
+    }
+}
