@@ -119,6 +119,30 @@ public final class Reach {
     }
 
     /**
+     * How each position of a grid inside the travel is reached within a tolerance.
+     *
+     * @param origin any position of the grid, such as the datum
+     * @param step from each position to the next, from 1 to {@link Soundness#FARTHEST}; on a rotary axis the grid starts
+     *     anew at 0
+     * @param tolerance itself included, at least 0
+     */
+    public Outcome<GridCoverage> grid(long origin, long step, long tolerance, Progress progress) {
+        refuseNegative(tolerance);
+        if (step < 1 || step > Soundness.FARTHEST) {
+            throw new IllegalArgumentException("The step must be from 1 to " + Soundness.FARTHEST + ", not " + step);
+        }
+        return attempt(() -> {
+            Grid grid = new Grid(origin, step, bounds.travel());
+            Scan good = scan(clean, progress);
+            Scan any = clean == usable ? good : scan(usable, progress);
+            byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
+                    : grid.paint(any.covered(tolerance), good.covered(tolerance));
+            return new GridCoverage(grid, tolerance, cells);
+        }, () -> "A step of " + axis.scale().formatSize(step) + " is too fine to map the whole travel; the finest that can"
+                + " be mapped is " + axis.scale().formatSize(Grid.smallestStep(bounds.travel())) + ".");
+    }
+
+    /**
      * How fine the positions lie everywhere; empty where nothing can be set.
      *
      * @param worst the worst teeth to stand on, clean or worn

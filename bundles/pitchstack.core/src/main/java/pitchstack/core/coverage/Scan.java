@@ -43,6 +43,21 @@ final class Scan {
         return allPlaces;
     }
 
+    /** The places; {@code null} where there is none. */
+    Places places() {
+        return places;
+    }
+
+    /** Whether a lap holds every group of offsets; else, where laps are alike, it holds none. */
+    boolean isFull(long lap) {
+        return places != null && places.fullUntil(lap) >= lap;
+    }
+
+    /** The last lap of those from one on that hold all groups or none, or the lap before where it holds some. */
+    long alikeUntil(long lap) {
+        return places == null ? Long.MAX_VALUE : Math.max(places.fullUntil(lap), places.emptyUntil(lap));
+    }
+
     /** Whether there is no setting at all. */
     boolean isEmpty() {
         return places == null || allPlaces.isEmpty();

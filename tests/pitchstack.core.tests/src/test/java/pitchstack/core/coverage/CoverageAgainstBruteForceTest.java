@@ -4,6 +4,7 @@ package pitchstack.core.coverage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -46,6 +47,7 @@ final class CoverageAgainstBruteForceTest {
         String about = "seed " + seed + ", tolerance " + tolerance + "\n" + axis;
         Coverage coverage = reach.coverage(tolerance, Progress.NONE).get();
         compareStretches(coverage, oracle, about);
+        compareGrid(reach, coverage, oracle, racks, about);
         compareWays(reach, oracle, tolerance, about);
         compareFinestStep(reach, oracle, Wear.CLEAN, oracle.clean(), about);
         compareFinestStep(reach, oracle, Wear.WORN, oracle.usable(), about);
@@ -69,6 +71,42 @@ final class CoverageAgainstBruteForceTest {
             assertEquals(oracle.inTravel(edge), coverage.stretches().stream().anyMatch(s -> s.contains(edge)),
                     () -> "travel at " + edge + ", " + about);
         }
+    }
+
+    /** Exact stretches have been compared at every edge, so they can speak for the cells of a grid. */
+    private static void compareGrid(Reach reach, Coverage coverage, Oracle oracle, RandomRacks racks, String about) {
+        long step = Math.max(racks.step(reach.axis()), span(coverage) / 5_000);
+        long origin = racks.below(3 * step) - step;
+        GridCoverage grid = reach.grid(origin, step, coverage.tolerance(), Progress.NONE).get();
+        long cells = 0;
+        for (long at : multiples(coverage, origin, step)) {
+            int cell = (int) cells++;
+            assertEquals(at, grid.position(cell), about);
+            assertEquals(coverage.at(at), grid.reached(cell),
+                    () -> "cell " + cell + " at " + at + ", step " + step + ", origin " + origin + ", " + about);
+        }
+        assertEquals(cells, grid.cells(), about);
+        for (int i = 0; i < Math.min(3, cells); i++) {
+            int cell = (int) racks.below(cells);
+            assertEquals(oracle.at(grid.position(cell), coverage.tolerance()), grid.reached(cell), about);
+        }
+    }
+
+    private static long span(Coverage coverage) {
+        List<Stretch> all = coverage.stretches();
+        return all.isEmpty() ? 0 : all.get(all.size() - 1).high() - all.get(0).low();
+    }
+
+    /** The multiples in the travel; on a rotary axis they count on from the multiple that is the first at or above 0. */
+    private static List<Long> multiples(Coverage coverage, long origin, long step) {
+        List<Long> multiples = new ArrayList<>();
+        for (Stretch stretch : coverage.stretches()) {
+            long next = stretch.low() + Math.floorMod(origin - stretch.low(), step);
+            for (; next <= stretch.high(); next += step) {
+                multiples.add(next);
+            }
+        }
+        return multiples;
     }
 
     private static void compareWays(Reach reach, Oracle oracle, long tolerance, String about) {

@@ -17,10 +17,17 @@ final class Oracle {
     /** The places of all settings that rows, stops and limits allow, by the worst teeth of the setting. */
     private final List<List<Long>> places = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 
+    private final List<Long> usable = new ArrayList<>();
+    private final List<Long> all = new ArrayList<>();
+
     Oracle(AxisSpec axis) {
         this.axis = axis;
         this.turn = axis.scale().turn();
         list(new int[axis.stages().size()], 0, Wear.CLEAN);
+        usable.addAll(places.get(0));
+        usable.addAll(places.get(1));
+        all.addAll(usable);
+        all.addAll(places.get(2));
     }
 
     private void list(int[] indices, int stage, Wear worst) {
@@ -78,14 +85,10 @@ final class Oracle {
     }
 
     List<Long> usable() {
-        List<Long> usable = new ArrayList<>(places.get(0));
-        usable.addAll(places.get(1));
         return usable;
     }
 
     List<Long> all() {
-        List<Long> all = usable();
-        all.addAll(places.get(2));
         return all;
     }
 
@@ -102,12 +105,11 @@ final class Oracle {
         if (!inTravel(position)) {
             return Reached.NOT;
         }
-        return count(clean(), position, tolerance) > 0 ? Reached.CLEAN
-                : count(usable(), position, tolerance) > 0 ? Reached.WORN : Reached.NOT;
+        return clean().stream().anyMatch(place -> distance(place, position) <= tolerance) ? Reached.CLEAN
+                : usable.stream().anyMatch(place -> distance(place, position) <= tolerance) ? Reached.WORN : Reached.NOT;
     }
 
     boolean inTravel(long position) {
-        List<Long> all = all();
         if (all.isEmpty() || turn > 0 && (position < 0 || position >= turn)) {
             return false;
         }
