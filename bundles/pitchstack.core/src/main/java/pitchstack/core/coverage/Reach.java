@@ -30,6 +30,7 @@ public final class Reach {
     private final Arc allPlaces;
     private final Bounds bounds;
     private final int mostSpans;
+    private final Refusal refusal;
 
     private Reach(AxisSpec axis, Places clean, Places usable, Arc allPlaces, Bounds bounds, int mostSpans) {
         this.axis = axis;
@@ -38,6 +39,7 @@ public final class Reach {
         this.allPlaces = allPlaces;
         this.bounds = bounds;
         this.mostSpans = mostSpans;
+        this.refusal = new Refusal(axis);
     }
 
     /**
@@ -59,17 +61,10 @@ public final class Reach {
             settings *= tables.indices(j).count();
         }
         if (settings > MOST_SETTINGS) {
-            return new Outcome.Refused<>("The stages can be set in more ways than can be counted; shorten a row.");
+            return new Outcome.Refused<>(new Refusal(axis).settings());
         }
         Levels levels = new Levels(tables, mostOffsets, progress);
-        return attempt(() -> prepare(tables, levels, mostSpans), () -> tooManyOffsets(axis, levels, mostOffsets));
-    }
-
-    private static String tooManyOffsets(AxisSpec axis, Levels levels, int mostOffsets) {
-        String others = levels.coarse().map(j -> axis.stages().get(j).name()).filter(name -> !name.isBlank())
-                .map(name -> "The stages other than “" + name + "”").orElse("The fine stages");
-        return others + " give more than " + mostOffsets + " different offsets, too many to map; shorten a row, or limit"
-                + " the net shift of two stages.";
+        return attempt(() -> prepare(tables, levels, mostSpans), () -> new Refusal(axis).offsets(levels.coarse(), mostOffsets));
     }
 
     private static Reach prepare(AxisTables tables, Levels levels, int mostSpans) {
@@ -114,8 +109,7 @@ public final class Reach {
             Spans good = scan(clean, progress).covered(tolerance);
             Spans any = clean == usable ? good : scan(usable, progress).covered(tolerance);
             return new Coverage(tolerance, bounds.turn(), Stretches.of(bounds.travel(), any, good));
-        }, () -> "A tolerance of " + axis.scale().formatSize(tolerance) + " leaves more than " + mostSpans
-                + " separate stretches, too many to list; ask for a larger tolerance, or for a step.");
+        }, () -> refusal.tolerance(tolerance, mostSpans));
     }
 
     /**
@@ -138,8 +132,7 @@ public final class Reach {
             byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
                     : grid.paint(any.covered(tolerance), good.covered(tolerance));
             return new GridCoverage(grid, tolerance, cells);
-        }, () -> "A step of " + axis.scale().formatSize(step) + " is too fine to map the whole travel; the finest that can"
-                + " be mapped is " + axis.scale().formatSize(Grid.smallestStep(bounds.travel())) + ".");
+        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel())));
     }
 
     /**
@@ -152,7 +145,7 @@ public final class Reach {
             throw new IllegalArgumentException("Nothing can be set over barred teeth");
         }
         return attempt(() -> new FinestSearch(scan(worst == Wear.CLEAN ? clean : usable, progress)).search(),
-                () -> "The positions of this axis lie too close to look for the widest spacing; shorten a row.");
+                refusal::spacing);
     }
 
     /**

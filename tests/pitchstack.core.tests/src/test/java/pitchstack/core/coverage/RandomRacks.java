@@ -29,7 +29,7 @@ final class RandomRacks {
 
     AxisSpec axis() {
         long turn = oneIn(4) ? RotaryScale.ARC_SECONDS : 0;
-        long unit = turn > 0 ? turn / (20 + random.nextInt(40)) : oneIn(4) ? 1_000_003L : 1;
+        long unit = turn > 0 ? turn / (20 + random.nextInt(40)) : oneIn(4) ? 1_000_003L : oneIn(3) ? 37 : 1;
         List<StageSpec> stages = new ArrayList<>();
         int fine = random.nextInt(3);
         for (int j = 0; j < fine; j++) {
@@ -80,9 +80,10 @@ final class RandomRacks {
 
     long step(AxisSpec axis) {
         long pitch = axis.stages().get(random.nextInt(axis.stages().size())).pitch();
-        return 1 + switch (random.nextInt(4)) {
+        return 1 + switch (random.nextInt(5)) {
             case 0 -> random.nextInt(3);
             case 1 -> pitch;
+            case 2 -> pitch / (15 + random.nextInt(50));
             default -> pitch / (1 + random.nextInt(20));
         };
     }
