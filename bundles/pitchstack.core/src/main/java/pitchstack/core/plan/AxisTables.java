@@ -26,9 +26,9 @@ public final class AxisTables {
      * @throws IllegalArgumentException with one sentence if its numbers cannot be planned with: see {@link Soundness}
      */
     public static AxisTables of(AxisSpec axis) {
-        Optional<String> problem = Soundness.problem(axis);
+        Optional<Unsound> problem = Soundness.problem(axis);
         if (problem.isPresent()) {
-            throw new IllegalArgumentException(problem.get());
+            throw new IllegalArgumentException(problem.get().sentence());
         }
         return new AxisTables(axis);
     }

@@ -78,7 +78,7 @@ final class CoverageRelationsTest {
                 return;
             }
             long tolerance = racks.tolerance(axis);
-            AxisSpec moved = Stacks.moved(axis, axis.datum() + SHIFT, plus(axis.low()), plus(axis.high()));
+            AxisSpec moved = KnownStacks.moved(axis, axis.datum() + SHIFT, plus(axis.low()), plus(axis.high()));
             assertEquals(coverage(axis, tolerance).stretches().stream()
                     .map(s -> new Stretch(s.low() + SHIFT, s.high() + SHIFT, s.reached())).toList(),
                     coverage(moved, tolerance).stretches(), about);
@@ -100,7 +100,7 @@ final class CoverageRelationsTest {
             List<Stretch> mirrored = new ArrayList<>(coverage(axis, tolerance).stretches());
             Collections.reverse(mirrored);
             assertEquals(mirrored.stream().map(s -> new Stretch(-s.high(), -s.low(), s.reached())).toList(),
-                    coverage(Stacks.mirrored(axis), tolerance).stretches(), about);
+                    coverage(KnownStacks.mirrored(axis), tolerance).stretches(), about);
         });
     }
 
@@ -113,7 +113,7 @@ final class CoverageRelationsTest {
             }
             long times = 2 + racks.below(1000);
             long tolerance = Math.min(racks.tolerance(axis), 1L << 40);
-            AxisSpec scaled = Stacks.scaled(axis, times);
+            AxisSpec scaled = KnownStacks.scaled(axis, times);
             Reach reach = Reach.of(scaled, Progress.NONE).get();
             for (Stretch stretch : coverage(axis, tolerance).stretches()) {
                 Coverage large = reach.coverage(tolerance * times, Progress.NONE).get();
@@ -147,12 +147,12 @@ final class CoverageRelationsTest {
     void inchAndMillimetreSpellingsOfOneStackAreReachedAlike() {
         List<String> inch = List.of("1/4 in", "0.24 in");
         List<String> millimetre = List.of("6.35 mm", "6.096 mm");
-        assertEquals(coverage(fence(inch), Stacks.MM.parse("0.005 in")).stretches(),
-                coverage(fence(millimetre), Stacks.MM.parse("0.127 mm")).stretches());
+        assertEquals(coverage(fence(inch), KnownStacks.MM.parse("0.005 in")).stretches(),
+                coverage(fence(millimetre), KnownStacks.MM.parse("0.127 mm")).stretches());
     }
 
     private static AxisSpec fence(List<String> pitches) {
-        return Stacks.axis(pitches.stream().map(Stacks.MM::parse).map(p -> Stacks.stage(p, 0, 80, 12)).toList(),
+        return KnownStacks.axis(pitches.stream().map(KnownStacks.MM::parse).map(p -> KnownStacks.stage(p, 0, 80, 12)).toList(),
                 OptionalLong.empty(), OptionalLong.empty(), List.of());
     }
 }

@@ -24,7 +24,7 @@ final class FinestStepTest {
 
     /** Far from the ends of a long rack, between stops. */
     private static AxisSpec between(List<StageSpec> stages, String low, String high) {
-        return Stacks.axis(stages, OptionalLong.of(Stacks.mm(low)), OptionalLong.of(Stacks.mm(high)), List.of());
+        return KnownStacks.axis(stages, OptionalLong.of(KnownStacks.mm(low)), OptionalLong.of(KnownStacks.mm(high)), List.of());
     }
 
     /**
@@ -39,11 +39,11 @@ final class FinestStepTest {
         "module 1, 3 mm, 10, 1.867259", "module 1, 3 mm, 22, 0.168147", "module 1, 3 mm, 23, 0.141593",
         "module 1, 3 mm, 30, 0.141593", "module 1, 3 mm, 100, 0.061930"})
     void isTheWidestGapOfTheThreeDistanceTheorem(String rack, String fine, int positions, String widestMm) {
-        long coarse = Pitch.parse(rack).units(Stacks.MM);
-        FinestStep found = finest(between(List.of(Stacks.stage(coarse, 0, 400, 20),
-                Stacks.stage(Pitch.parse(fine).units(Stacks.MM), 0, positions, 5)), "400", "700"));
+        long coarse = Pitch.parse(rack).units(KnownStacks.MM);
+        FinestStep found = finest(between(List.of(KnownStacks.stage(coarse, 0, 400, 20),
+                KnownStacks.stage(Pitch.parse(fine).units(KnownStacks.MM), 0, positions, 5)), "400", "700"));
         // The widths are known to a nanometre; a rounded pitch is half a femtometre off, 400 of them 200.
-        assertEquals(Stacks.mm(widestMm), found.spacing(), 500_500.0);
+        assertEquals(KnownStacks.mm(widestMm), found.spacing(), 500_500.0);
         assertEquals(found.spacing() / 2, found.tolerance());
     }
 
@@ -51,17 +51,17 @@ final class FinestStepTest {
     @ParameterizedTest
     @CsvSource({"1", "5", "10", "24", "25", "49"})
     void isWideAtTheEndsOfTheTravel(int most) {
-        AxisSpec axis = Stacks.axis(List.of(Stacks.stage(Stacks.mm("5"), -most, 2 * most + 1, 5),
-                Stacks.stage(Stacks.mm("4.9"), -most, 2 * most + 1, 5)), OptionalLong.empty(), OptionalLong.empty(),
+        AxisSpec axis = KnownStacks.axis(List.of(KnownStacks.stage(KnownStacks.mm("5"), -most, 2 * most + 1, 5),
+                KnownStacks.stage(KnownStacks.mm("4.9"), -most, 2 * most + 1, 5)), OptionalLong.empty(), OptionalLong.empty(),
                 List.of());
-        assertEquals(new FinestStep(Stacks.mm("4.9"), Stacks.mm("2.45")), finest(axis));
+        assertEquals(new FinestStep(KnownStacks.mm("4.9"), KnownStacks.mm("2.45")), finest(axis));
     }
 
     /** 115 fine combinations cannot lie every 20 µm on 2.54 mm, which takes 127. */
     @Test
     void ofProblemAIsCoarserThanItsGrid() {
-        AxisSpec a = Stacks.problemA();
-        FinestStep found = finest(Stacks.moved(a, 0, OptionalLong.of(Stacks.mm("100")), OptionalLong.of(Stacks.mm("2400"))));
+        AxisSpec a = KnownStacks.problemA();
+        FinestStep found = finest(KnownStacks.moved(a, 0, OptionalLong.of(KnownStacks.mm("100")), OptionalLong.of(KnownStacks.mm("2400"))));
         assertTrue(found.spacing() > 20 * MICROMETRE, () -> "spacing " + found.spacing());
     }
 
@@ -75,8 +75,8 @@ final class FinestStepTest {
             long coarse = 1_000 + racks.below(100_000);
             int one = 1 + (int) racks.below(12);
             int two = 1 + (int) racks.below(12);
-            AxisSpec axis = Stacks.axis(List.of(Stacks.stage(coarse, 0, 60, 3), Stacks.stage(1 + racks.below(coarse), 0, one, 3),
-                    Stacks.stage(1 + racks.below(coarse), 0, two, 3)), OptionalLong.of(30 * coarse),
+            AxisSpec axis = KnownStacks.axis(List.of(KnownStacks.stage(coarse, 0, 60, 3), KnownStacks.stage(1 + racks.below(coarse), 0, one, 3),
+                    KnownStacks.stage(1 + racks.below(coarse), 0, two, 3)), OptionalLong.of(30 * coarse),
                     OptionalLong.of(50 * coarse), List.of());
             assertTrue(finest(axis).spacing() * one * two >= coarse, "seed " + seed);
         }

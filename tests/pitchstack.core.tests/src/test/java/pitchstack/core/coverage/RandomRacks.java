@@ -19,7 +19,7 @@ import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.RotaryScale;
 
-/** Stacks by chance with one row much longer than the others, so that most of the travel lies far from its ends. */
+/** KnownStacks by chance with one row much longer than the others, so that most of the travel lies far from its ends. */
 final class RandomRacks {
     private final Random random;
 

@@ -16,7 +16,7 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
 
 final class RefusalTest {
-    private static final Reach PROBLEM_A = Reach.of(Stacks.problemA(), Progress.NONE).get();
+    private static final Reach PROBLEM_A = Reach.of(KnownStacks.problemA(), Progress.NONE).get();
 
     /** Says yes to a cancellation after some looks. */
     private static Progress cancelledAfter(int looks) {
@@ -37,19 +37,19 @@ final class RefusalTest {
     @Test
     void namesWhatToChangeWhereThereAreTooManyOffsets() {
         Outcome.Refused<Reach> refused = assertInstanceOf(Outcome.Refused.class,
-                Reach.of(Stacks.problemA(), Progress.NONE, 100, 1000));
+                Reach.of(KnownStacks.problemA(), Progress.NONE, 100, 1000));
         assertEquals("The fine stages give more than 100 different offsets, too many to map; shorten a row, or limit the"
                 + " net shift of two stages.", refused.why());
-        assertInstanceOf(Outcome.Done.class, Reach.of(Stacks.problemA(), Progress.NONE, 115, 1000));
+        assertInstanceOf(Outcome.Done.class, Reach.of(KnownStacks.problemA(), Progress.NONE, 115, 1000));
     }
 
     @Test
     void asksForALargerToleranceWhereThereAreTooManyStretches() {
-        Reach reach = Reach.of(Stacks.problemA(), Progress.NONE, 1000, 106_089).get();
+        Reach reach = Reach.of(KnownStacks.problemA(), Progress.NONE, 1000, 106_089).get();
         Outcome.Refused<Coverage> refused = assertInstanceOf(Outcome.Refused.class, reach.coverage(0, Progress.NONE));
         assertEquals("A tolerance of 0.000 mm leaves more than 106089 separate stretches, too many to list; ask for a"
                 + " larger tolerance, or for a step.", refused.why());
-        Reach larger = Reach.of(Stacks.problemA(), Progress.NONE, 1000, 106_090).get();
+        Reach larger = Reach.of(KnownStacks.problemA(), Progress.NONE, 1000, 106_090).get();
         assertInstanceOf(Outcome.Done.class, larger.coverage(0, Progress.NONE));
     }
 
@@ -63,16 +63,16 @@ final class RefusalTest {
 
     @Test
     void endsEarlyWhenCancelled() {
-        assertInstanceOf(Outcome.Cancelled.class, Reach.of(Stacks.problemA(), cancelledAfter(0)));
+        assertInstanceOf(Outcome.Cancelled.class, Reach.of(KnownStacks.problemA(), cancelledAfter(0)));
         assertInstanceOf(Outcome.Cancelled.class, PROBLEM_A.coverage(0, cancelledAfter(0)));
-        assertInstanceOf(Outcome.Cancelled.class, PROBLEM_A.grid(0, Stacks.mm("0.01"), 0, cancelledAfter(0)));
+        assertInstanceOf(Outcome.Cancelled.class, PROBLEM_A.grid(0, KnownStacks.mm("0.01"), 0, cancelledAfter(0)));
         assertInstanceOf(Outcome.Cancelled.class, PROBLEM_A.finestStep(Wear.WORN, cancelledAfter(2)));
         assertInstanceOf(Outcome.Done.class, PROBLEM_A.coverage(0, cancelledAfter(1_000_000)));
     }
 
     @Test
     void refusesMoreSettingsThanCanBeCounted() {
-        AxisSpec axis = Stacks.axis(Collections.nCopies(8, Stacks.stage(1, 0, 1000, 1)), OptionalLong.empty(),
+        AxisSpec axis = KnownStacks.axis(Collections.nCopies(8, KnownStacks.stage(1, 0, 1000, 1)), OptionalLong.empty(),
                 OptionalLong.empty(), List.of());
         assertInstanceOf(Outcome.Refused.class, Reach.of(axis, Progress.NONE));
     }

@@ -17,11 +17,11 @@ import pitchstack.core.stack.WornRange;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 
-/** Stacks of known shape, and changes of stacks whose effect is known. */
-final class Stacks {
+/** KnownStacks of known shape, and changes of stacks whose effect is known. */
+final class KnownStacks {
     static final LinearScale MM = new LinearScale(LengthUnit.MM);
 
-    private Stacks() { }
+    private KnownStacks() { }
 
     static long mm(String number) {
         return MM.parse(number + " mm");
