@@ -2,6 +2,7 @@
 package pitchstack.benchmarks;
 
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
@@ -58,6 +59,7 @@ final class BruteForce {
 
     private long effort(int stage, int n) {
         int teeth = Math.abs(n - from[stage]);
-        return teeth == 0 ? 0 : axis.stages().get(stage).cost().releaseMs() + axis.stages().get(stage).cost().perToothMs() * teeth;
+        EffortCost cost = axis.stages().get(stage).cost();
+        return teeth == 0 ? 0 : cost.releaseMs() + cost.perToothMs() * teeth;
     }
 }

@@ -15,7 +15,7 @@ import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
 
-/** One target by CP-SAT: the same stages, limits and costs in femtometres; the least effort, without the order of ties. */
+/** One target by CP-SAT: the same stages, limits and costs in femtometres. It finds the least effort, not who wins a tie. */
 final class CpSat {
     /** For a target that cannot be reached. */
     static final long NONE = -1;

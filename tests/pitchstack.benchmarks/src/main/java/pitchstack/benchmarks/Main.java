@@ -23,8 +23,8 @@ public final class Main {
     /** Runs the benchmarks. */
     public static void main(String[] names) throws RunnerException {
         ChainedOptionsBuilder options = new OptionsBuilder().forks(1).warmupIterations(WARM_UPS)
-                .measurementIterations(MEASUREMENTS).warmupTime(TimeValue.seconds(1)).measurementTime(TimeValue.seconds(1))
-                .jvmArgs("-Xmx1g").verbosity(VerboseMode.SILENT);
+                .measurementIterations(MEASUREMENTS).warmupTime(TimeValue.seconds(1))
+                .measurementTime(TimeValue.seconds(1)).jvmArgs("-Xmx1g").verbosity(VerboseMode.SILENT);
         for (String name : names) {
             options.include(name);
         }

@@ -63,7 +63,8 @@ public enum Problem {
     /** The same with a worn, a barred and a long worn stretch of rack teeth. */
     public AxisSpec wornAxis() {
         return axis(List.of(new WornRange(new ToothSpan(100, 110), Wear.WORN),
-                new WornRange(new ToothSpan(300, 302), Wear.BARRED), new WornRange(new ToothSpan(400, 499), Wear.WORN)));
+                new WornRange(new ToothSpan(300, 302), Wear.BARRED),
+                new WornRange(new ToothSpan(400, 499), Wear.WORN)));
     }
 
     private AxisSpec axis(List<WornRange> marks) {
@@ -111,8 +112,11 @@ public enum Problem {
 
     private static boolean isAllowed(AxisSpec axis, Setting setting) {
         long position = axis.position(setting);
-        return 0 <= position && position <= TRAVEL && axis.shiftLimits().stream().allMatch(limit ->
-                Math.abs(axis.stages().get(limit.lowest()).pitch() * setting.index(limit.lowest())
-                        + axis.stages().get(limit.highest()).pitch() * setting.index(limit.highest())) <= limit.limit());
+        return 0 <= position && position <= TRAVEL && axis.shiftLimits().stream().allMatch(limit -> Math.abs(
+                shift(axis, setting, limit.lowest()) + shift(axis, setting, limit.highest())) <= limit.limit());
+    }
+
+    private static long shift(AxisSpec axis, Setting setting, int stage) {
+        return axis.stages().get(stage).pitch() * setting.index(stage);
     }
 }

@@ -2,9 +2,9 @@
 package pitchstack.core.coverage;
 
 /** Collects runs of places, joined across the ends of laps. */
-final class Collector implements Places.Sink {
+final class Collector implements LapSink {
     private final long join;
-    private final Spans.Builder found;
+    private final SpansBuilder found;
 
     /**
      * @param join the spacing within a run
@@ -12,7 +12,7 @@ final class Collector implements Places.Sink {
      */
     Collector(long join, int most) {
         this.join = join;
-        this.found = new Spans.Builder(join, most);
+        this.found = new SpansBuilder(join, most);
     }
 
     @Override
@@ -27,7 +27,7 @@ final class Collector implements Places.Sink {
         if (residues.size() == 1 && residues.lowest() + pitch - residues.highest() <= join) {
             found.add(base + residues.lowest(), base + (laps - 1) * pitch + residues.highest());
         } else {
-            Places.Sink.super.alike(base, laps, pitch, residues);
+            LapSink.super.alike(base, laps, pitch, residues);
         }
     }
 

@@ -66,9 +66,9 @@ public final class Coverage {
             counts[stretches.code(i)] += stretches.high(i) - stretches.low(i) + 1;
         }
         List<Stretch> gaps = gaps();
-        // The lowest of the largest.
+        Comparator<Stretch> lowestOfTheLargest = Comparator.comparingLong(Stretch::size)
+                .thenComparing(Comparator.comparingLong(Stretch::low).reversed());
         return new CoverageSummary(counts[Reached.CLEAN.ordinal()], counts[Reached.WORN.ordinal()],
-                counts[Reached.NOT.ordinal()], gaps.size(), gaps.stream().max(Comparator
-                        .comparingLong(Stretch::size).thenComparing(Comparator.comparingLong(Stretch::low).reversed())));
+                counts[Reached.NOT.ordinal()], gaps.size(), gaps.stream().max(lowestOfTheLargest));
     }
 }

@@ -93,7 +93,8 @@ public record CoverageChange(List<Changed> changed) {
             while (i < stretches.size() && stretches.get(i).high() < position) {
                 i++;
             }
-            return i < stretches.size() && stretches.get(i).low() <= position ? stretches.get(i).reached() : Reached.NOT;
+            boolean inside = i < stretches.size() && stretches.get(i).low() <= position;
+            return inside ? stretches.get(i).reached() : Reached.NOT;
         }
 
         /** The first position above the last asked for at which a stretch begins, or one is past; else the largest. */

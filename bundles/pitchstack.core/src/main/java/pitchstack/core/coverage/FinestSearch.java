@@ -72,7 +72,7 @@ record FinestSearch(Scan scan) {
     }
 
     /** Follows the spacings along a line without keeping the runs. */
-    private static final class Widest implements Places.Sink {
+    private static final class Widest implements LapSink {
         private long lowest = Long.MAX_VALUE;
         private long highest;
         private long spacing;

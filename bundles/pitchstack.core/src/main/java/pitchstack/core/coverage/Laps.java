@@ -101,7 +101,7 @@ final class Laps {
 
     private Spans runs(int group, int from, int to, long join) {
         long base = lap[group] * pitch;
-        Spans.Builder runs = new Spans.Builder(join, Integer.MAX_VALUE);
+        SpansBuilder runs = new SpansBuilder(join, Integer.MAX_VALUE);
         long first = set.offset(from);
         int i = from + 1;
         while (i < to) {

@@ -45,7 +45,8 @@ final class Levels {
         List<Integer> all = IntStream.range(0, axis.stages().size()).boxed().toList();
         // The first of the largest.
         this.coarse = all.stream().filter(j -> ties.stream().noneMatch(tie -> concerns(tie, j)))
-                .filter(j -> tables.indices(j).count() > 1).max(Comparator.comparingInt((Integer j) -> tables.indices(j).count())
+                .filter(j -> tables.indices(j).count() > 1)
+                .max(Comparator.comparingInt((Integer j) -> tables.indices(j).count())
                         .thenComparing(Comparator.reverseOrder())).orElse(-1);
         this.fine = all.stream().filter(j -> j != coarse).toList();
     }

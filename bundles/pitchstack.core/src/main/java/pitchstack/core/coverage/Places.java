@@ -1,31 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.coverage;
 
-import java.util.concurrent.CancellationException;
-import pitchstack.core.plan.Progress;
-
 /**
  * Every place that the settings over teeth no worse than one kind give: datum + n · P + offset, with n an allowed
  * index of the coarse stage of pitch P. Lap m holds the places in [datum + m · P, datum + (m + 1) · P); a group of
  * offsets of lap w comes to lie in it where m − w is an allowed index. Never changed.
  */
 final class Places {
-    /** Takes the runs of places, lap by lap, the lowest lap first. */
-    interface Sink {
-        /** One lap that starts at a place. */
-        void lap(long base, Spans residues);
-
-        /** Laps that all look alike, with every group in them; the first starts at a place. */
-        default void alike(long base, long laps, long pitch, Spans residues) {
-            for (long i = 0; i < laps; i++) {
-                lap(base + i * pitch, residues);
-            }
-        }
-    }
-
-    /** Laps between two looks at the progress. */
-    private static final int LOOK = 256;
-
     final long datum;
     final Laps laps;
     private final long pitch;
@@ -86,7 +67,7 @@ final class Places {
     }
 
     /** The first run of indices that ends at or above one, or their number. */
-    private int runEndingFrom(long index) {
+    int runEndingFrom(long index) {
         int low = 0;
         int high = runLast.length;
         while (low < high) {
@@ -116,63 +97,9 @@ final class Places {
         return Math.max(lap - 1, runFirst[run] + laps.lowestLap() - 1);
     }
 
-    /**
-     * Walks over the places of some laps in a window.
-     *
-     * @param tree the runs of these places' laps
-     * @param low the lowest place that counts
-     * @param high the highest
-     * @param fromLap the lowest lap to look at
-     * @param toLap the highest
-     * @throws CancellationException if cancelled
-     */
-    void walk(RunTree tree, long low, long high, long fromLap, long toLap, Progress progress, Sink sink) {
-        long cutLow = lapOf(low);
-        long cutHigh = lapOf(high);
-        long begin = Math.max(Math.max(fromLap, cutLow), firstLap());
-        long end = Math.min(Math.min(toLap, cutHigh), lastLap());
-        Spans all = tree.all();
-        int looks = 0;
-        for (long lap = nextLap(begin); lap <= end; lap = nextLap(lap + 1)) {
-            if (looks++ % LOOK == 0) {
-                look(progress, lap - begin, end - begin);
-            }
-            long until = Math.min(Math.min(fullUntil(lap), end), cutHigh - 1);
-            if (lap == cutLow || lap == cutHigh) {
-                sink.lap(base(lap), lapRuns(tree, lap, low - base(lap), high - base(lap)));
-            } else if (until >= lap) {
-                sink.alike(base(lap), until - lap + 1, pitch, all);
-                lap = until;
-            } else {
-                sink.lap(base(lap), lapRuns(tree, lap, 0, pitch));
-            }
-        }
-    }
-
-    private static void look(Progress progress, long part, long of) {
-        if (progress.isCancelled()) {
-            throw new CancellationException();
-        }
-        progress.done(part, of);
-    }
-
     /** The first lap from one on in which a group lies, were all indices between the ends allowed. */
-    private long nextLap(long lap) {
+    long nextLap(long lap) {
         int group = laps.firstFrom(lap - runLast[runLast.length - 1]);
         return group == laps.groups() ? Long.MAX_VALUE : Math.max(lap, laps.lap(group) + runFirst[0]);
-    }
-
-    private Spans lapRuns(RunTree tree, long lap, long low, long high) {
-        Spans union = Spans.NONE;
-        for (int run = runEndingFrom(lap - laps.highestLap()); run < runFirst.length
-                && runFirst[run] <= lap - laps.lowestLap(); run++) {
-            int from = laps.firstFrom(lap - runLast[run]);
-            int to = laps.firstFrom(lap - runFirst[run] + 1);
-            if (from < to) {
-                boolean whole = low <= 0 && high >= pitch;
-                union = union.or(whole ? tree.range(from, to) : tree.range(from, to, low, high), tree.join());
-            }
-        }
-        return union;
     }
 }

@@ -64,7 +64,8 @@ public final class Reach {
             return new Outcome.Refused<>(new Refusal(axis).settings());
         }
         Levels levels = new Levels(tables, mostOffsets, progress);
-        return attempt(() -> prepare(tables, levels, mostSpans), () -> new Refusal(axis).offsets(levels.coarse(), mostOffsets));
+        return attempt(() -> prepare(tables, levels, mostSpans),
+                () -> new Refusal(axis).offsets(levels.coarse(), mostOffsets));
     }
 
     private static Reach prepare(AxisTables tables, Levels levels, int mostSpans) {
@@ -116,8 +117,8 @@ public final class Reach {
      * How each position of a grid inside the travel is reached within a tolerance.
      *
      * @param origin any position of the grid, such as the datum
-     * @param step from each position to the next, from 1 to {@link Soundness#FARTHEST}; on a rotary axis the grid starts
-     *     anew at 0
+     * @param step from each position to the next, from 1 to {@link Soundness#FARTHEST}; on a rotary axis the grid
+     *     starts anew at 0
      * @param tolerance itself included, at least 0
      */
     public Outcome<GridCoverage> grid(long origin, long step, long tolerance, Progress progress) {

@@ -19,8 +19,8 @@ record Refusal(AxisSpec axis) {
     String offsets(Optional<Integer> coarse, int most) {
         String others = coarse.map(j -> axis.stages().get(j).name()).filter(name -> !name.isBlank())
                 .map(name -> "The stages other than “" + name + "”").orElse("The fine stages");
-        return others + " give more than " + most + " different offsets, too many to map; shorten a row, or limit the net"
-                + " shift of two stages.";
+        return others + " give more than " + most + " different offsets, too many to map; shorten a row, or limit the"
+                + " net shift of two stages.";
     }
 
     String tolerance(long tolerance, int most) {

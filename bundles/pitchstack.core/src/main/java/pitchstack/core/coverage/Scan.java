@@ -64,9 +64,9 @@ final class Scan {
     }
 
     /** Walks over the runs of all places in a window, at a spacing. */
-    void walk(Arc window, long join, Places.Sink sink) {
+    void walk(Arc window, long join, LapSink sink) {
         if (!isEmpty()) {
-            places.walk(tree(join), window.low(), window.high(), Long.MIN_VALUE, Long.MAX_VALUE, progress, sink);
+            new LapWalk(places, tree(join)).walk(window, Long.MIN_VALUE, Long.MAX_VALUE, progress, sink);
         }
     }
 
@@ -81,7 +81,7 @@ final class Scan {
     Spans runs(long fromLap, long toLap, long join) {
         Collector found = new Collector(join, most);
         if (!isEmpty()) {
-            places.walk(tree(join), allPlaces.low(), allPlaces.high(), fromLap, toLap, progress, found);
+            new LapWalk(places, tree(join)).walk(allPlaces, fromLap, toLap, progress, found);
         }
         return found.build();
     }

@@ -11,7 +11,8 @@ final class Spans {
     private final long[] last;
     private final int size;
 
-    private Spans(long[] first, long[] last, int size) {
+    /** Takes over arrays that are at least as long as there are spans. */
+    Spans(long[] first, long[] last, int size) {
         this.first = first;
         this.last = last;
         this.size = size;
@@ -54,7 +55,7 @@ final class Spans {
         if (isEmpty() || other.isEmpty()) {
             return isEmpty() ? other : this;
         }
-        Builder both = new Builder(join, Integer.MAX_VALUE, size + other.size);
+        SpansBuilder both = new SpansBuilder(join, Integer.MAX_VALUE, size + other.size);
         int i = 0;
         int k = 0;
         while (i < size || k < other.size) {
@@ -69,7 +70,7 @@ final class Spans {
 
     /** What lies in both. */
     Spans and(Spans other) {
-        Builder both = new Builder(0, Integer.MAX_VALUE);
+        SpansBuilder both = new SpansBuilder(0, Integer.MAX_VALUE);
         int i = 0;
         int k = 0;
         while (i < size && k < other.size) {
@@ -89,7 +90,7 @@ final class Spans {
 
     /** All of them longer at both ends; those that then meet or stand side by side become one. */
     Spans widened(long by) {
-        Builder wide = new Builder(1, Integer.MAX_VALUE, size);
+        SpansBuilder wide = new SpansBuilder(1, Integer.MAX_VALUE, size);
         for (int i = 0; i < size; i++) {
             wide.add(first[i] - by, last[i] + by);
         }
@@ -113,7 +114,7 @@ final class Spans {
             long middle = Math.floorDiv(from + to, 2L);
             return wrapped(turn, join, from, middle).or(wrapped(turn, join, middle, to), join);
         }
-        Builder part = new Builder(join, Integer.MAX_VALUE);
+        SpansBuilder part = new SpansBuilder(join, Integer.MAX_VALUE);
         long base = from * turn;
         for (int i = endingFrom(base); i < size && first[i] < base + turn; i++) {
             part.add(Math.max(first[i] - base, 0), Math.min(last[i] - base, turn - 1));
@@ -133,61 +134,5 @@ final class Spans {
     /** One span, or none where it ends below its start. */
     static Spans of(long first, long last) {
         return first > last ? NONE : new Spans(new long[] {first}, new long[] {last}, 1);
-    }
-
-    /** Takes spans in the order of their starts. */
-    static final class Builder {
-        private static final int FIRST_ROOM = 16;
-        private final long join;
-        private final int most;
-        private long[] first;
-        private long[] last;
-        private int size;
-
-        /**
-         * @param join the largest distance, from the end of one span to the start of the next, that makes them one
-         * @param most the most spans
-         */
-        Builder(long join, int most) {
-            this(join, most, Math.min(most, FIRST_ROOM));
-        }
-
-        private Builder(long join, int most, int room) {
-            this.join = join;
-            this.most = most;
-            this.first = new long[room];
-            this.last = new long[room];
-        }
-
-        /**
-         * Adds a span that starts no lower than those before.
-         *
-         * @throws TooMuch if there are too many
-         */
-        void add(long from, long to) {
-            if (size > 0 && from - last[size - 1] <= join) {
-                last[size - 1] = Math.max(last[size - 1], to);
-                return;
-            }
-            if (size == first.length) {
-                grow();
-            }
-            first[size] = from;
-            last[size++] = to;
-        }
-
-        private void grow() {
-            if (size >= most) {
-                throw new TooMuch();
-            }
-            int room = (int) Math.min(most, 2L * size);
-            first = Arrays.copyOf(first, room);
-            last = Arrays.copyOf(last, room);
-        }
-
-        Spans build() {
-            boolean roomy = first.length > 2 * size;
-            return new Spans(roomy ? Arrays.copyOf(first, size) : first, roomy ? Arrays.copyOf(last, size) : last, size);
-        }
     }
 }

@@ -97,7 +97,7 @@ final class CoverageAgainstBruteForceTest {
         return all.isEmpty() ? 0 : all.get(all.size() - 1).high() - all.get(0).low();
     }
 
-    /** The multiples in the travel; on a rotary axis they count on from the multiple that is the first at or above 0. */
+    /** The multiples in the travel; on a rotary axis those of the first one at or above 0. */
     private static List<Long> multiples(Coverage coverage, long origin, long step) {
         List<Long> multiples = new ArrayList<>();
         for (Stretch stretch : coverage.stretches()) {

@@ -42,7 +42,8 @@ final class CoverageRelationsTest {
             AxisSpec axis = racks.axis();
             long tolerance = racks.tolerance(axis);
             WearMark mark = mark(racks, axis);
-            CoverageChange change = CoverageChange.between(coverage(axis, tolerance), coverage(mark.on(axis), tolerance));
+            Coverage before = coverage(axis, tolerance);
+            CoverageChange change = CoverageChange.between(before, coverage(mark.on(axis), tolerance));
             assertEquals(List.of(), change.better(), about);
             if (mark.range().wear() == Wear.WORN) {
                 assertEquals(List.of(), change.lost(), about);
@@ -152,7 +153,7 @@ final class CoverageRelationsTest {
     }
 
     private static AxisSpec fence(List<String> pitches) {
-        return KnownStacks.axis(pitches.stream().map(KnownStacks.MM::parse).map(p -> KnownStacks.stage(p, 0, 80, 12)).toList(),
+        return KnownStacks.axis(pitches.stream().map(p -> KnownStacks.stage(KnownStacks.MM.parse(p), 0, 80, 12)).toList(),
                 OptionalLong.empty(), OptionalLong.empty(), List.of());
     }
 }

@@ -3,6 +3,9 @@ package pitchstack.core.coverage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static pitchstack.core.coverage.KnownStacks.axis;
+import static pitchstack.core.coverage.KnownStacks.mm;
+import static pitchstack.core.coverage.KnownStacks.stage;
 
 import java.util.List;
 import java.util.OptionalLong;
@@ -24,7 +27,7 @@ final class FinestStepTest {
 
     /** Far from the ends of a long rack, between stops. */
     private static AxisSpec between(List<StageSpec> stages, String low, String high) {
-        return KnownStacks.axis(stages, OptionalLong.of(KnownStacks.mm(low)), OptionalLong.of(KnownStacks.mm(high)), List.of());
+        return axis(stages, OptionalLong.of(mm(low)), OptionalLong.of(mm(high)), List.of());
     }
 
     /**
@@ -40,10 +43,10 @@ final class FinestStepTest {
         "module 1, 3 mm, 30, 0.141593", "module 1, 3 mm, 100, 0.061930"})
     void isTheWidestGapOfTheThreeDistanceTheorem(String rack, String fine, int positions, String widestMm) {
         long coarse = Pitch.parse(rack).units(KnownStacks.MM);
-        FinestStep found = finest(between(List.of(KnownStacks.stage(coarse, 0, 400, 20),
-                KnownStacks.stage(Pitch.parse(fine).units(KnownStacks.MM), 0, positions, 5)), "400", "700"));
+        FinestStep found = finest(between(List.of(stage(coarse, 0, 400, 20),
+                stage(Pitch.parse(fine).units(KnownStacks.MM), 0, positions, 5)), "400", "700"));
         // The widths are known to a nanometre; a rounded pitch is half a femtometre off, 400 of them 200.
-        assertEquals(KnownStacks.mm(widestMm), found.spacing(), 500_500.0);
+        assertEquals(mm(widestMm), found.spacing(), 500_500.0);
         assertEquals(found.spacing() / 2, found.tolerance());
     }
 
@@ -51,21 +54,22 @@ final class FinestStepTest {
     @ParameterizedTest
     @CsvSource({"1", "5", "10", "24", "25", "49"})
     void isWideAtTheEndsOfTheTravel(int most) {
-        AxisSpec axis = KnownStacks.axis(List.of(KnownStacks.stage(KnownStacks.mm("5"), -most, 2 * most + 1, 5),
-                KnownStacks.stage(KnownStacks.mm("4.9"), -most, 2 * most + 1, 5)), OptionalLong.empty(), OptionalLong.empty(),
+        AxisSpec pair = axis(List.of(stage(mm("5"), -most, 2 * most + 1, 5),
+                stage(mm("4.9"), -most, 2 * most + 1, 5)), OptionalLong.empty(), OptionalLong.empty(),
                 List.of());
-        assertEquals(new FinestStep(KnownStacks.mm("4.9"), KnownStacks.mm("2.45")), finest(axis));
+        assertEquals(new FinestStep(mm("4.9"), mm("2.45")), finest(pair));
     }
 
     /** 115 fine combinations cannot lie every 20 µm on 2.54 mm, which takes 127. */
     @Test
     void ofProblemAIsCoarserThanItsGrid() {
         AxisSpec a = KnownStacks.problemA();
-        FinestStep found = finest(KnownStacks.moved(a, 0, OptionalLong.of(KnownStacks.mm("100")), OptionalLong.of(KnownStacks.mm("2400"))));
+        AxisSpec middle = KnownStacks.moved(a, 0, OptionalLong.of(mm("100")), OptionalLong.of(mm("2400")));
+        FinestStep found = finest(middle);
         assertTrue(found.spacing() > 20 * MICROMETRE, () -> "spacing " + found.spacing());
     }
 
-    /** F combinations of the fine stages leave at least one spacing of P / F or more on each pitch P of the coarse one. */
+    /** F combinations of the fine stages leave a spacing of at least P / F on each pitch P of the coarse one. */
     @Test
     void isNeverFinerThanTheCountOfCombinationsAllows() {
         long fresh = System.nanoTime();
@@ -75,10 +79,10 @@ final class FinestStepTest {
             long coarse = 1_000 + racks.below(100_000);
             int one = 1 + (int) racks.below(12);
             int two = 1 + (int) racks.below(12);
-            AxisSpec axis = KnownStacks.axis(List.of(KnownStacks.stage(coarse, 0, 60, 3), KnownStacks.stage(1 + racks.below(coarse), 0, one, 3),
-                    KnownStacks.stage(1 + racks.below(coarse), 0, two, 3)), OptionalLong.of(30 * coarse),
+            AxisSpec rack = axis(List.of(stage(coarse, 0, 60, 3), stage(1 + racks.below(coarse), 0, one, 3),
+                    stage(1 + racks.below(coarse), 0, two, 3)), OptionalLong.of(30 * coarse),
                     OptionalLong.of(50 * coarse), List.of());
-            assertTrue(finest(axis).spacing() * one * two >= coarse, "seed " + seed);
+            assertTrue(finest(rack).spacing() * one * two >= coarse, "seed " + seed);
         }
     }
 }

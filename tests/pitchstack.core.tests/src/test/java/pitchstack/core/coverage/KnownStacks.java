@@ -17,7 +17,7 @@ import pitchstack.core.stack.WornRange;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 
-/** KnownStacks of known shape, and changes of stacks whose effect is known. */
+/** Stacks of known shape, and changes of stacks whose effect is known. */
 final class KnownStacks {
     static final LinearScale MM = new LinearScale(LengthUnit.MM);
 
@@ -67,7 +67,8 @@ final class KnownStacks {
         List<WornRange> marks = new ArrayList<>();
         for (WornRange mark : row.worn()) {
             int last = row.teeth() - 1;
-            marks.add(new WornRange(new ToothSpan(last - mark.teeth().last(), last - mark.teeth().first()), mark.wear()));
+            ToothSpan teeth = mark.teeth();
+            marks.add(new WornRange(new ToothSpan(last - teeth.last(), last - teeth.first()), mark.wear()));
         }
         Collections.reverse(marks);
         return new RowSpec(row.teeth(), marks);

@@ -32,7 +32,7 @@ final class LapsTest {
             boolean whole = random.nextBoolean();
             Spans found = whole ? tree.range(from, to) : tree.range(from, to, low, high);
             long[] residues = Arrays.stream(offsets)
-                    .filter(y -> laps.lap(from) <= Math.floorDiv(y, pitch) && Math.floorDiv(y, pitch) <= laps.lap(to - 1))
+                    .filter(y -> laps.lap(from) * pitch <= y && y < (laps.lap(to - 1) + 1) * pitch)
                     .map(y -> Math.floorMod(y, pitch)).filter(r -> whole || low <= r && r <= high).sorted().toArray();
             assertEquals(runs(residues, tree.join()), listed(found), about);
         }

@@ -4,6 +4,7 @@ package pitchstack.core.coverage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.LongPredicate;
 import pitchstack.core.plan.BruteForce;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.ShiftLimit;
@@ -105,8 +106,9 @@ final class Oracle {
         if (!inTravel(position)) {
             return Reached.NOT;
         }
-        return clean().stream().anyMatch(place -> distance(place, position) <= tolerance) ? Reached.CLEAN
-                : usable.stream().anyMatch(place -> distance(place, position) <= tolerance) ? Reached.WORN : Reached.NOT;
+        LongPredicate near = place -> distance(place, position) <= tolerance;
+        return clean().stream().anyMatch(near::test) ? Reached.CLEAN
+                : usable.stream().anyMatch(near::test) ? Reached.WORN : Reached.NOT;
     }
 
     boolean inTravel(long position) {
@@ -114,7 +116,8 @@ final class Oracle {
             return false;
         }
         if (turn == 0) {
-            return all.stream().anyMatch(place -> place <= position) && all.stream().anyMatch(place -> place >= position);
+            return all.stream().anyMatch(place -> place <= position)
+                    && all.stream().anyMatch(place -> place >= position);
         }
         return stopsAllow(position) && rowsReach(position);
     }

@@ -19,7 +19,7 @@ import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.RotaryScale;
 
-/** KnownStacks by chance with one row much longer than the others, so that most of the travel lies far from its ends. */
+/** Stacks by chance with one row much longer than the others, so that most of the travel lies far from its ends. */
 final class RandomRacks {
     private final Random random;
 

@@ -38,8 +38,8 @@ final class RefusalTest {
     void namesWhatToChangeWhereThereAreTooManyOffsets() {
         Outcome.Refused<Reach> refused = assertInstanceOf(Outcome.Refused.class,
                 Reach.of(KnownStacks.problemA(), Progress.NONE, 100, 1000));
-        assertEquals("The fine stages give more than 100 different offsets, too many to map; shorten a row, or limit the"
-                + " net shift of two stages.", refused.why());
+        assertEquals("The fine stages give more than 100 different offsets, too many to map; shorten a row, or limit"
+                + " the net shift of two stages.", refused.why());
         assertInstanceOf(Outcome.Done.class, Reach.of(KnownStacks.problemA(), Progress.NONE, 115, 1000));
     }
 
@@ -58,7 +58,8 @@ final class RefusalTest {
         Outcome.Refused<GridCoverage> refused = assertInstanceOf(Outcome.Refused.class,
                 PROBLEM_A.grid(0, 1000, 0, Progress.NONE));
         // 2567.46 mm in 2^27 cells.
-        assertEquals("A step of less than 0.0001 mm is too fine to map the whole travel; take 0.0001 mm or more.", refused.why());
+        assertEquals("A step of less than 0.0001 mm is too fine to map the whole travel; take 0.0001 mm or more.",
+                refused.why());
     }
 
     @Test

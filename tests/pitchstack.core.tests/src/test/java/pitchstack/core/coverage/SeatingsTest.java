@@ -16,7 +16,7 @@ import pitchstack.core.stack.Source;
 import pitchstack.core.stack.StageSpec;
 
 final class SeatingsTest {
-    /** A base of 6 teeth, a rider of 3 whose first tooth stands over base tooth 1 at index 0, one tooth engaged at least. */
+    /** Riders of 3 teeth on bases of 6, the first over base tooth 1 and 0 at index 0, one tooth engaged at least. */
     private static final AxisSpec AXIS = KnownStacks.axis(List.of(stage(1), stage(0)), OptionalLong.empty(),
             OptionalLong.empty(), List.of());
     private static final List<Setting> SETTINGS = List.of(Setting.of(0, 0), Setting.of(0, 5), Setting.of(-3, 5));
