@@ -15,7 +15,7 @@ import pitchstack.core.stack.AxisSpec;
  * @param arcStart where the free arc of a rotary axis begins, in [0, turn)
  * @param arcWidth how far it goes on, in [0, turn); {@code turn − 1} where every position is free
  */
-record Travel(long low, long high, long turn, long arcStart, long arcWidth) {
+public record Travel(long low, long high, long turn, long arcStart, long arcWidth) {
     /**
      * The travel of an axis.
      *

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.stack;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import pitchstack.core.units.Scale;
@@ -24,6 +25,13 @@ public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long da
     public AxisSpec {
         stages = List.copyOf(stages);
         shiftLimits = List.copyOf(shiftLimits);
+    }
+
+    /** The same axis with another stage in place of one, counted from the lowest, 0. */
+    public AxisSpec withStage(int number, StageSpec stage) {
+        List<StageSpec> changed = new ArrayList<>(stages);
+        changed.set(number, stage);
+        return new AxisSpec(name, scale, changed, datum, low, high, shiftLimits, tolerance, wantedStep);
     }
 
     /**

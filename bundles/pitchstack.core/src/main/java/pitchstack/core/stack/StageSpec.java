@@ -20,4 +20,9 @@ public record StageSpec(String name, Source source, long nominalPitch, long pitc
     public String title(int place) {
         return name.isBlank() ? String.valueOf(place + 1) : "“" + name + "”";
     }
+
+    /** The same stage with other rows. */
+    public StageSpec withRows(RowPair changed) {
+        return new StageSpec(name, source, nominalPitch, pitch, changed, cost);
+    }
 }

@@ -23,7 +23,7 @@ import pitchstack.core.stack.WornRange;
  * The planner's promise, carried out by listing every setting and sorting. Slow and plain on purpose: tooth by tooth,
  * sharing no code with the planner but the records.
  */
-final class BruteForce {
+public final class BruteForce {
     /** A setting with all that the order needs. */
     private record Line(PlannedSetting planned, boolean barred) { }
 
@@ -101,7 +101,7 @@ final class BruteForce {
         return teeth;
     }
 
-    static List<Integer> indicesOf(RowPair rows) {
+    public static List<Integer> indicesOf(RowPair rows) {
         List<Integer> indices = new ArrayList<>();
         int far = rows.base().teeth() + rows.rider().teeth() + Math.abs(rows.start());
         for (int n = -far; n <= far; n++) {
@@ -124,7 +124,7 @@ final class BruteForce {
         return worst;
     }
 
-    static Wear wear(RowPair rows, int n) {
+    public static Wear wear(RowPair rows, int n) {
         Wear worst = Wear.CLEAN;
         for (int b : engaged(rows, n)) {
             Wear base = mark(rows.base(), b);

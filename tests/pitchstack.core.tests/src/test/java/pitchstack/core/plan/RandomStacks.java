@@ -21,16 +21,16 @@ import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.RotaryScale;
 
 /** Small stacks and requests by chance, leaning towards what is hard: ties, edges, marks, odd starts. */
-final class RandomStacks {
+public final class RandomStacks {
     /** The most settings a stack may have, so that all of them can be listed. */
     private static final int MOST_SETTINGS = 300;
     private final Random random;
 
-    RandomStacks(long seed) {
+    public RandomStacks(long seed) {
         this.random = new Random(seed);
     }
 
-    AxisSpec axis() {
+    public AxisSpec axis() {
         long turn = oneIn(3) ? RotaryScale.ARC_SECONDS * (1 + random.nextInt(2)) : 0;
         long unit = turn > 0 ? turn / (2 + random.nextInt(40)) : oneIn(4) ? 1_000_000_007L : 1;
         int wanted = 1 + random.nextInt(oneIn(8) ? 6 : 4);

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.benchmarks;
+
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import pitchstack.core.coverage.Coverage;
+import pitchstack.core.coverage.GridCoverage;
+import pitchstack.core.coverage.Reach;
+import pitchstack.core.coverage.Reached;
+import pitchstack.core.plan.Progress;
+
+/** The coverage of 2 m, as a map of every micrometre and as exact stretches. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+public class CoverageMap {
+    private static final long MICROMETRE = 1_000_000_000L;
+    private static final int CELLS = (int) (Problem.TRAVEL / MICROMETRE) + 1;
+
+    /** The problem measured. */
+    @Param({"A", "B", "C"})
+    public Problem problem;
+
+    /** Whether a hundred rack teeth are worn and three barred. */
+    @Param({"false", "true"})
+    public boolean worn;
+
+    private Reach reach;
+    private byte[] array;
+
+    /** Prepares the axis. */
+    @Setup
+    public void prepare() {
+        reach = Reach.of(worn ? problem.wornAxis() : problem.axis(), Progress.NONE).get();
+        array = new byte[CELLS];
+    }
+
+    /** Every micrometre clean, worn or not, into a new array of 2 MB. */
+    @Benchmark
+    public GridCoverage map() {
+        return reach.grid(0, MICROMETRE, Problem.TOLERANCE, Progress.NONE).get();
+    }
+
+    /** The exact stretches. */
+    @Benchmark
+    public Coverage stretches() {
+        return reach.coverage(Problem.TOLERANCE, Progress.NONE).get();
+    }
+
+    /** Preparing the axis, once for all tolerances and steps. */
+    @Benchmark
+    public Reach preparation() {
+        return Reach.of(worn ? problem.wornAxis() : problem.axis(), Progress.NONE).get();
+    }
+
+    /** What cannot be beaten: a new array of as many cells, written once. */
+    @Benchmark
+    public byte[] floor() {
+        byte[] cells = new byte[CELLS];
+        Arrays.fill(cells, Reached.NOT.code());
+        return cells;
+    }
+
+    /** The same without making the array. */
+    @Benchmark
+    public byte[] floorInPlace() {
+        Arrays.fill(array, Reached.NOT.code());
+        return array;
+    }
+}
