@@ -14,12 +14,12 @@ import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.IContributedContentsView;
 import org.eclipse.ui.part.PageBook;
 import org.eclipse.ui.part.ViewPart;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.BesideEditor;
 import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 import pitchstack.ui.views.Reveal;
@@ -82,13 +82,10 @@ public final class FindingsView extends ViewPart {
         }
     }
 
-    /** Lets the Properties view stay with the editor while a finding is read here. */
     @Override
     public <T> T getAdapter(Class<T> type) {
-        if (type == IContributedContentsView.class) {
-            return type.cast((IContributedContentsView) () -> getSite().getPage().getActiveEditor());
-        }
-        return super.getAdapter(type);
+        T beside = BesideEditor.adapter(type, getSite().getPage());
+        return beside != null ? beside : super.getAdapter(type);
     }
 
     private void changed(Change change) {

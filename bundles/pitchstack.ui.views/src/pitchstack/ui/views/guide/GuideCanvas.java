@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.guide;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.eclipse.jface.resource.FontDescriptor;
@@ -41,6 +38,7 @@ final class GuideCanvas {
         text.setLineSpacing(2);
         resources = new LocalResourceManager(JFaceResources.getResources(), text);
         text.addPaintObjectListener(this::paintPicture);
+        text.addListener(SWT.Resize, e -> fitPictures());
         text.addListener(SWT.Dispose, e -> forgetPictures());
     }
 
@@ -57,14 +55,12 @@ final class GuideCanvas {
     void show(GuideText page, Function<String, Image> load) {
         forgetPictures();
         text.setText(page.text());
-        List<StyleRange> styles = new ArrayList<>();
-        page.spans().stream().sorted(Comparator.comparingInt(Span::start)).forEach(span -> {
+        for (Span span : page.spans()) {
             if (span.look() == Look.PICTURE) {
                 pictures.computeIfAbsent(span.goal(), load);
             }
-            styles.add(style(span));
-        });
-        styles.forEach(text::setStyleRange);
+            text.setStyleRange(style(span));
+        }
         for (Indent part : page.lines()) {
             int first = text.getLineAtOffset(part.start());
             int count = lines(part.start(), part.end());
@@ -74,6 +70,16 @@ final class GuideCanvas {
         page.tables().forEach(this::align);
         text.setCaretOffset(0);
         text.setTopPixel(0);
+    }
+
+    /** A page is shown before the view has a size, and stays when it gets another one. */
+    private void fitPictures() {
+        for (StyleRange style : text.getStyleRanges()) {
+            if (style.metrics != null) {
+                style.metrics = metrics((String) style.data);
+                text.setStyleRange(style);
+            }
+        }
     }
 
     private int lines(int start, int end) {
@@ -114,8 +120,7 @@ final class GuideCanvas {
                 style.underlineStyle = SWT.UNDERLINE_LINK;
             }
             case PICTURE -> {
-                Rectangle size = size(pictures.get(span.goal()));
-                style.metrics = new GlyphMetrics(size.height, 0, size.width);
+                style.metrics = metrics(span.goal());
                 style.data = span.goal();
             }
         }
@@ -128,14 +133,16 @@ final class GuideCanvas {
         return resources.create(normal.setHeight(height).setStyle(SWT.BOLD));
     }
 
-    /** As large as it is, or as wide as the page. */
-    private Rectangle size(Image picture) {
+    /** As large as the picture is, or as wide as the page; of no size where there is no picture. */
+    private GlyphMetrics metrics(String file) {
+        Image picture = pictures.get(file);
         if (picture == null) {
-            return new Rectangle(0, 0, 0, 0);
+            return new GlyphMetrics(0, 0, 0);
         }
         Rectangle full = picture.getBounds();
         int room = Math.max(1, text.getClientArea().width - 2 * MARGIN);
-        return full.width <= room ? full : new Rectangle(0, 0, room, Math.max(1, full.height * room / full.width));
+        int width = Math.min(full.width, room);
+        return new GlyphMetrics(Math.max(1, full.height * width / full.width), 0, width);
     }
 
     private void paintPicture(PaintObjectEvent e) {

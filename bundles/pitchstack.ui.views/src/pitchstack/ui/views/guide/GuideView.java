@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.guide;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
@@ -16,6 +18,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
+import pitchstack.ui.views.BesideEditor;
 import pitchstack.ui.views.guide.GuideText.Span;
 
 /** The User guide view. Links are followed by a click, or by Tab to the next one and Enter. */
@@ -55,6 +58,12 @@ public final class GuideView extends ViewPart {
         canvas.widget().setFocus();
     }
 
+    @Override
+    public <T> T getAdapter(Class<T> type) {
+        T beside = BesideEditor.adapter(type, getSite().getPage());
+        return beside != null ? beside : super.getAdapter(type);
+    }
+
     private void open(String newPath) {
         path = newPath;
         page = GuideWriter.write(source.page(newPath).orElse("This page of the user guide is not installed: " + newPath));
@@ -66,11 +75,11 @@ public final class GuideView extends ViewPart {
         return source.open(GuideSource.resolve(path, link), this::image).orElse(null);
     }
 
-    private Image image(java.io.InputStream in) throws java.io.IOException {
+    private Image image(InputStream in) throws IOException {
         try {
             return new Image(canvas.widget().getDisplay(), in);
         } catch (SWTException notAPicture) {
-            throw new java.io.IOException(notAPicture);
+            throw new IOException(notAPicture);
         }
     }
 

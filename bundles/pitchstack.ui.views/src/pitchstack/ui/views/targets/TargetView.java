@@ -3,7 +3,6 @@ package pitchstack.ui.views.targets;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.part.IContributedContentsView;
 import org.eclipse.ui.part.PageBook;
 import org.eclipse.ui.part.ViewPart;
 import pitchstack.core.check.Finding;
@@ -11,6 +10,7 @@ import pitchstack.core.check.Severity;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.ActiveSession;
+import pitchstack.ui.views.BesideEditor;
 import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 
@@ -57,13 +57,10 @@ public final class TargetView extends ViewPart {
         }
     }
 
-    /** Lets the Properties view stay with the editor while a target is typed here. */
     @Override
     public <T> T getAdapter(Class<T> type) {
-        if (type == IContributedContentsView.class) {
-            return type.cast((IContributedContentsView) () -> getSite().getPage().getActiveEditor());
-        }
-        return super.getAdapter(type);
+        T beside = BesideEditor.adapter(type, getSite().getPage());
+        return beside != null ? beside : super.getAdapter(type);
     }
 
     private void switched() {

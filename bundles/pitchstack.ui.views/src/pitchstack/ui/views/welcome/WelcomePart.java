@@ -3,6 +3,7 @@ package pitchstack.ui.views.welcome;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbench;
@@ -58,13 +59,25 @@ public final class WelcomePart extends IntroPart {
         // nothing to adapt
     }
 
-    /** Waits until the other part is active; closing before would leave the window without an active part. */
+    /**
+     * Closes the page once the other part is active, and then gives that part the focus: while it was still covered it
+     * could not take it.
+     */
     private void close() {
-        IWorkbench workbench = getIntroSite().getWorkbenchWindow().getWorkbench();
-        workbench.getDisplay().asyncExec(() -> {
-            if (!workbench.isClosing()) {
-                workbench.getIntroManager().closeIntro(this);
+        IWorkbenchPage where = getIntroSite().getPage();
+        IWorkbench workbench = where.getWorkbenchWindow().getWorkbench();
+        Display display = workbench.getDisplay();
+        display.asyncExec(() -> {
+            if (!workbench.isClosing() && workbench.getIntroManager().closeIntro(this)) {
+                display.asyncExec(() -> focusActivePart(where));
             }
         });
+    }
+
+    private static void focusActivePart(IWorkbenchPage where) {
+        IWorkbenchPart part = where.getActivePart();
+        if (part != null) {
+            part.setFocus();
+        }
     }
 }

@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -72,6 +73,14 @@ class GuideTest {
         hands.key(0, SWT.BS);
         assertTrue(page().getText().startsWith("User guide\n"));
         hands.picture(bench.shell(), "guide");
+    }
+
+    @Test
+    void showsPicturesAsWideAsTheViewAtMost() {
+        List<StyleRange> pictures = Arrays.stream(page().getStyleRanges()).filter(style -> style.metrics != null).toList();
+        assertEquals(1, pictures.size());
+        int width = pictures.get(0).metrics.width;
+        assertTrue(width > 200 && width <= page().getClientArea().width, width + " of " + page().getClientArea().width);
     }
 
     @Test
