@@ -103,7 +103,8 @@ public final class FindingsView extends ViewPart {
         table.show(all);
         if (all.isEmpty()) {
             message.say(session == null ? "Open a stack, and what its checks find is listed here."
-                    : "No findings: every check of this stack is passed. What is wrong, or will disappoint, would be listed here.");
+                    : "No findings: every check of this stack is passed. What is wrong, or will disappoint, would be listed"
+                            + " here.");
         }
         book.showPage(all.isEmpty() ? message.control() : table.control());
     }

@@ -4,6 +4,7 @@ package pitchstack.ui.views.findings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.analysis.Places;
 import pitchstack.core.check.Finding;
@@ -63,7 +64,7 @@ record Found(Axis axis, String where, Finding finding) {
         for (Severity severity : Severity.values()) {
             long n = all.stream().filter(found -> found.finding().severity() == severity).count();
             if (n > 0) {
-                parts.add(n + " " + severity.name().toLowerCase(java.util.Locale.ROOT) + (n == 1 ? "" : "s"));
+                parts.add(n + " " + severity.name().toLowerCase(Locale.ROOT) + (n == 1 ? "" : "s"));
             }
         }
         return String.join(", ", parts);

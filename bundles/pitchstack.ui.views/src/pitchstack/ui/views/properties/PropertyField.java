@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.properties;
 
+import java.util.Locale;
 import org.eclipse.jface.viewers.CellEditor;
 import org.eclipse.jface.viewers.ComboBoxCellEditor;
 import org.eclipse.jface.viewers.ICellEditorValidator;
@@ -55,10 +56,11 @@ final class PropertyField extends PropertyDescriptor {
 
     private static ICellEditorValidator validator(Property property) {
         return value -> !property.isDerived()
-                && property.enter(text(property, value)) instanceof Property.Entry.Refused refused ? refused.sentence() : null;
+                && property.enter(text(property, value)) instanceof Property.Entry.Refused refused
+                        ? refused.sentence() : null;
     }
 
     private static String capitalised(String label) {
-        return label.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + label.substring(1);
+        return label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1);
     }
 }

@@ -61,7 +61,8 @@ record Question(String target, String tolerance, WornPolicy worn) {
             return new Reading.BadTolerance(e.getMessage());
         }
         if (allowed < 0) {
-            return new Reading.BadTolerance("A tolerance of " + tolerance.strip() + " is not allowed; it must not be negative.");
+            return new Reading.BadTolerance(
+                    "A tolerance of " + tolerance.strip() + " is not allowed; it must not be negative.");
         }
         if (target.isBlank()) {
             return new Reading.Nothing();

@@ -34,7 +34,8 @@ final class QuestionForm {
         target = field(parent, "Target", "Where the carriage shall stand. Press Enter to plan, and Enter again to apply.");
         targetUnit = unit(parent);
         badTarget = new Notice(parent, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
-        tolerance = field(parent, "Tolerance", "The largest error that counts as reached; empty for the tolerance of the axis.");
+        tolerance = field(parent, "Tolerance",
+                "The largest error that counts as reached; empty for the tolerance of the axis.");
         toleranceUnit = unit(parent);
         badTolerance = new Notice(parent, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
         new Label(parent, SWT.NONE).setText("Worn teeth");

@@ -3,10 +3,12 @@ package pitchstack.ui.tests.views;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -96,8 +98,8 @@ class GuideTest {
             while (link.find()) {
                 String goal = link.group(1);
                 if (!goal.matches("[a-z]+:.*")) {
-                    String path = java.net.URI.create("/docs/").resolve(goal).getPath();
-                    assertTrue(Platform.getBundle("pitchstack.help").getEntry(path) != null, url.getPath() + " links to " + goal);
+                    String path = URI.create("/docs/").resolve(goal).getPath();
+                    assertNotNull(Platform.getBundle("pitchstack.help").getEntry(path), url.getPath() + " links to " + goal);
                 }
             }
         }

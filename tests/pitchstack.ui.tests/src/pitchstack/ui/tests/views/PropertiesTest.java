@@ -65,7 +65,8 @@ class PropertiesTest {
     void refusesAWrongPitchWithASentence() {
         edit("Pitch", "minus");
         hands.enter(0);
-        assertFalse(hands.all(shell, CLabel.class, l -> l.isVisible() && l.getText().contains("“minus” is not a length")).isEmpty());
+        assertFalse(hands.all(shell, CLabel.class,
+                l -> l.isVisible() && l.getText().contains("“minus” is not a length")).isEmpty());
         hands.picture(shell, "properties-refused");
         assertEquals("5 mm", rack.getPitch());
         assertFalse(session.isDirty());
