@@ -92,6 +92,19 @@ final class Laps {
         return found < 0 ? -found - 1 : found;
     }
 
+    /** The first entry of a group of at least a residue, or its end. */
+    int entryFrom(int group, long residue) {
+        return Math.max(start[group], Math.min(start[group + 1], set.firstAtLeast(lap[group] * pitch + residue)));
+    }
+
+    long residue(int group, int entry) {
+        return set.offset(entry) - lap[group] * pitch;
+    }
+
+    long figure(int entry) {
+        return set.figure(entry);
+    }
+
     /** The runs of residues of one group: no spacing within a run is wider than {@code join}. */
     Spans runs(int group, long join) {
         return runs(group, start[group], start[group + 1], join);

@@ -102,13 +102,13 @@ public final class Reach {
             throw new IllegalArgumentException("The step must be from 1 to " + Soundness.FARTHEST + ", not " + step);
         }
         return Attempt.at(() -> {
-            Grid grid = new Grid(origin, step, bounds.travel());
+            Grid grid = new Grid(origin, step, bounds.travel(), Grid.MOST_CELLS);
             Scan good = scan(clean, progress);
             Scan any = clean == usable ? good : scan(usable, progress);
             byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
                     : grid.paint(any.covered(tolerance), good.covered(tolerance));
             return new GridCoverage(grid, tolerance, cells);
-        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel())));
+        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel(), Grid.MOST_CELLS)));
     }
 
     /**
