@@ -12,10 +12,14 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import pitchstack.core.coverage.Coverage;
+import pitchstack.core.coverage.EffortMap;
+import pitchstack.core.coverage.EffortReach;
 import pitchstack.core.coverage.GridCoverage;
 import pitchstack.core.coverage.Reach;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.plan.Progress;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
 
 /** The coverage of 2 m, as a map of every micrometre and as exact stretches. */
 @State(Scope.Thread)
@@ -34,12 +38,16 @@ public class CoverageMap {
     public boolean worn;
 
     private Reach reach;
+    private EffortReach efforts;
     private byte[] array;
 
     /** Prepares the axis. */
     @Setup
     public void prepare() {
-        reach = Reach.of(worn ? problem.wornAxis() : problem.axis(), Progress.NONE).get();
+        AxisSpec axis = worn ? problem.wornAxis() : problem.axis();
+        int middle = (int) (Problem.TRAVEL / 2 / axis.stages().get(0).pitch());
+        reach = Reach.of(axis, Progress.NONE).get();
+        efforts = EffortReach.of(axis, Setting.zero(axis.stages().size()).with(0, middle), Progress.NONE).get();
         array = new byte[CELLS];
     }
 
@@ -59,6 +67,20 @@ public class CoverageMap {
     @Benchmark
     public Reach preparation() {
         return Reach.of(worn ? problem.wornAxis() : problem.axis(), Progress.NONE).get();
+    }
+
+    /** The least effort from the middle of the travel for every micrometre, into a new array of 8 MB. */
+    @Benchmark
+    public EffortMap efforts() {
+        return efforts.map(0, MICROMETRE, Problem.TOLERANCE, Progress.NONE).get();
+    }
+
+    /** What cannot be beaten there: a new array of as many numbers, written once. */
+    @Benchmark
+    public int[] effortsFloor() {
+        int[] cells = new int[CELLS];
+        Arrays.fill(cells, CELLS);
+        return cells;
     }
 
     /** What cannot be beaten: a new array of as many cells, written once. */

@@ -3,6 +3,7 @@ package pitchstack.core.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.Travel;
 
 /**
@@ -11,8 +12,9 @@ import pitchstack.core.plan.Travel;
  * @param turn counts in one turn, 0 on a linear axis
  * @param allRound whether the travel is a whole turn, without ends
  * @param arcs the travel; on a rotary axis an arc starts in [0, turn) and may go on beyond
+ * @param places from the lowest to the highest place of a setting, whatever the state of its teeth
  */
-record Bounds(long turn, boolean allRound, List<Arc> arcs) {
+record Bounds(long turn, boolean allRound, List<Arc> arcs, Arc places) {
     /** Neighbouring positions or places, both ends included. */
     record Arc(long low, long high) {
         private Arc shift(long by) {
@@ -29,29 +31,40 @@ record Bounds(long turn, boolean allRound, List<Arc> arcs) {
         }
     }
 
-    /** The bounds of an axis with no setting. */
-    static Bounds none(long turn) {
-        return new Bounds(turn, false, List.of());
-    }
-
-    /** The bounds of a linear axis. */
-    static Bounds linear(long lowest, long highest) {
-        return new Bounds(0, false, List.of(new Arc(lowest, highest)));
+    /**
+     * The bounds of an axis.
+     *
+     * @param travel where stops, rows and limits over all stages let the carriage stand
+     * @param any the places over teeth of any kind; {@code null} where there is none
+     */
+    static Bounds of(Travel travel, Places any) {
+        Arc rows = new Arc(travel.low(), travel.high());
+        Bounds none = new Bounds(travel.turn(), false, List.of(), rows);
+        if (rows.isEmpty()) {
+            return none;
+        }
+        Bounds wide = travel.turn() == 0 ? new Bounds(0, false, List.of(rows), rows) : rotary(travel, rows);
+        Spans ends = new Scan(any, wide, Integer.MAX_VALUE, Progress.NONE).ends();
+        if (ends.isEmpty()) {
+            return none;
+        }
+        Arc tight = new Arc(ends.lowest(), ends.highest());
+        return new Bounds(wide.turn, wide.allRound, wide.turn == 0 ? List.of(tight) : wide.arcs, tight);
     }
 
     /** The arcs that the stops of a rotary axis leave free and that the rows reach. */
-    static Bounds rotary(Travel travel) {
+    private static Bounds rotary(Travel travel, Arc places) {
         long turn = travel.turn();
         Arc free = new Arc(travel.arcStart(), travel.arcStart() + travel.arcWidth());
         boolean rowsAllRound = travel.high() - travel.low() >= turn - 1;
         boolean freeAllRound = travel.arcWidth() == turn - 1;
         if (rowsAllRound) {
-            return new Bounds(turn, freeAllRound, List.of(free));
+            return new Bounds(turn, freeAllRound, List.of(free), places);
         }
         long start = Math.floorMod(travel.low(), turn);
         Arc rows = new Arc(start, start + travel.high() - travel.low());
         if (freeAllRound) {
-            return new Bounds(turn, false, List.of(rows));
+            return new Bounds(turn, false, List.of(rows), places);
         }
         List<Arc> arcs = new ArrayList<>();
         for (long lap = -turn; lap <= turn; lap += turn) {
@@ -60,11 +73,11 @@ record Bounds(long turn, boolean allRound, List<Arc> arcs) {
                 arcs.add(both.shift(Math.floorMod(both.low, turn) - both.low));
             }
         }
-        return new Bounds(turn, false, arcs);
+        return new Bounds(turn, false, arcs, places);
     }
 
-    /** Every part of a range of places that comes to lie in an arc of positions. */
-    List<Arc> windows(Arc arc, Arc places) {
+    /** Every part of the places that comes to lie in an arc of positions. */
+    List<Arc> windows(Arc arc) {
         if (turn == 0 || allRound) {
             return List.of(places);
         }

@@ -23,9 +23,10 @@ final class Grid {
      * @param origin any position of the grid
      * @param step from each position to the next, at least 1
      * @param travel where cells are wanted
+     * @param most the most cells
      * @throws TooMuch if there are too many
      */
-    Grid(long origin, long step, Spans travel) {
+    Grid(long origin, long step, Spans travel, int most) {
         this.origin = Math.floorMod(origin, step);
         this.step = step;
         this.firstMultiple = new long[travel.size()];
@@ -33,7 +34,7 @@ final class Grid {
         for (int i = 0; i < travel.size(); i++) {
             firstMultiple[i] = multipleFrom(travel.first(i));
             long cells = multipleFrom(travel.last(i) + 1) - firstMultiple[i];
-            if (firstCell[i] + cells > MOST_CELLS) {
+            if (firstCell[i] + cells > most) {
                 throw new TooMuch();
             }
             firstCell[i + 1] = firstCell[i] + (int) cells;
@@ -41,12 +42,12 @@ final class Grid {
     }
 
     /** The smallest step with which a travel has no more cells than may be. */
-    static long smallestStep(Spans travel) {
+    static long smallestStep(Spans travel, int most) {
         long length = 0;
         for (int i = 0; i < travel.size(); i++) {
             length += travel.last(i) - travel.first(i) + 1;
         }
-        return length / (MOST_CELLS - travel.size() - 1) + 1;
+        return length / (most - travel.size() - 1) + 1;
     }
 
     int cells() {
@@ -70,6 +71,25 @@ final class Grid {
     int cellFrom(int span, long position) {
         long cell = firstCell[span] + multipleFrom(position) - firstMultiple[span];
         return (int) Math.max(firstCell[span], Math.min(firstCell[span + 1], cell));
+    }
+
+    /** The number that a cell of a single span would have at or above a position, if the span went on for ever. */
+    long cellNumber(long position) {
+        return multipleFrom(position) - firstMultiple[0];
+    }
+
+    /** The position that goes with it. */
+    long positionOf(long cellNumber) {
+        return origin + (firstMultiple[0] + cellNumber) * step;
+    }
+
+    /** Lowers every cell in some spans to an effort. */
+    void undercut(int[] cells, Spans some, int effort) {
+        for (int i = 0; i < some.size(); i++) {
+            for (int span = 0; span < spans(); span++) {
+                EffortBrush.undercut(cells, cellFrom(span, some.first(i)), cellFrom(span, some.last(i) + 1), effort);
+            }
+        }
     }
 
     long position(int cell) {

@@ -17,6 +17,8 @@ final class Laps {
     private final long[] lap;
     /** The first entry of each group; one more for the end. */
     private final int[] start;
+    /** By entry, the sum of the figures of the entries before; one more for the end. */
+    private final long[] before;
     /** By block, the widest spacing from any of its entries to the entry before, in the same group or not. */
     private final long[] widest;
 
@@ -37,6 +39,10 @@ final class Laps {
         starts[groups] = set.size();
         this.lap = Arrays.copyOf(laps, groups);
         this.start = Arrays.copyOf(starts, groups + 1);
+        this.before = new long[set.size() + 1];
+        for (int i = 0; i < set.size(); i++) {
+            before[i + 1] = before[i] + set.figure(i);
+        }
         this.widest = new long[set.size() / BLOCK];
         for (int b = 0; b < widest.length; b++) {
             for (int i = Math.max(1, b * BLOCK); i < (b + 1) * BLOCK; i++) {
@@ -63,9 +69,9 @@ final class Laps {
         return set.offset(set.size() - 1);
     }
 
-    /** In how many ways an offset between two bounds, both included, comes about. */
-    long ways(long low, long high) {
-        return set.ways(low, high);
+    /** The sum of the figures of the offsets between two bounds, both included: the number of ways to them. */
+    long sum(long low, long high) {
+        return low > high ? 0 : before[set.firstAtLeast(high + 1)] - before[set.firstAtLeast(low)];
     }
 
     long lowestLap() {
@@ -84,6 +90,19 @@ final class Laps {
     int firstFrom(long least) {
         int found = Arrays.binarySearch(lap, least);
         return found < 0 ? -found - 1 : found;
+    }
+
+    /** The first entry of a group of at least a residue, or its end. */
+    int entryFrom(int group, long residue) {
+        return Math.max(start[group], Math.min(start[group + 1], set.firstAtLeast(lap[group] * pitch + residue)));
+    }
+
+    long residue(int group, int entry) {
+        return set.offset(entry) - lap[group] * pitch;
+    }
+
+    long figure(int entry) {
+        return set.figure(entry);
     }
 
     /** The runs of residues of one group: no spacing within a run is wider than {@code join}. */

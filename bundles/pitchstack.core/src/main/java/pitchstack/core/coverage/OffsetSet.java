@@ -6,40 +6,36 @@ import java.util.concurrent.CancellationException;
 import pitchstack.core.plan.Progress;
 
 /**
- * The different offsets that some stages can give, ascending, and in how many ways each comes about. Stages whose
- * pitches have a common measure give far fewer offsets than they have combinations. Never changed.
+ * The different offsets that some stages can give, ascending, and a figure for each. Stages whose pitches have a common
+ * measure give far fewer offsets than they have combinations. Never changed.
  */
 final class OffsetSet {
-    /** No stage: one way to give nothing. */
-    static final OffsetSet ZERO = new OffsetSet(new long[1], new long[] {0, 1}, 1);
-    /** No offset at all. */
-    static final OffsetSet NONE = new OffsetSet(new long[0], new long[1], 0);
-
+    private final Tally tally;
     private final long[] offset;
-    /** By entry, in how many ways the entries before it come about; one more for the end. */
-    private final long[] before;
+    private final long[] figure;
     private final int size;
 
-    private OffsetSet(long[] offset, long[] before, int size) {
-        boolean exact = offset.length == size;
-        this.offset = exact ? offset : Arrays.copyOf(offset, size);
-        this.before = exact ? before : Arrays.copyOf(before, size + 1);
+    private OffsetSet(Tally tally, long[] offset, long[] figure, int size) {
+        this.tally = tally;
+        this.offset = offset.length == size ? offset : Arrays.copyOf(offset, size);
+        this.figure = figure.length == size ? figure : Arrays.copyOf(figure, size);
         this.size = size;
     }
 
-    /** The set of some ascending offsets, each as often as there are ways to it. */
-    static OffsetSet ofSorted(long[] sorted) {
+    /** The set of some ascending offsets, where equal ones count as ways to one. */
+    static OffsetSet ofSorted(Tally tally, long[] sorted, long[] figures) {
         long[] offset = new long[sorted.length];
-        long[] before = new long[sorted.length + 1];
+        long[] figure = new long[sorted.length];
         int size = 0;
-        for (long one : sorted) {
-            if (size == 0 || offset[size - 1] != one) {
-                offset[size++] = one;
-                before[size] = before[size - 1];
+        for (int i = 0; i < sorted.length; i++) {
+            if (size > 0 && offset[size - 1] == sorted[i]) {
+                figure[size - 1] = tally.either(figure[size - 1], figures[i]);
+            } else {
+                offset[size] = sorted[i];
+                figure[size++] = figures[i];
             }
-            before[size]++;
         }
-        return new OffsetSet(offset, before, size);
+        return new OffsetSet(tally, offset, figure, size);
     }
 
     int size() {
@@ -50,13 +46,8 @@ final class OffsetSet {
         return offset[entry];
     }
 
-    /** In how many ways an offset between two bounds, both included, comes about. */
-    long ways(long low, long high) {
-        return low > high ? 0 : before[firstAtLeast(high + 1)] - before[firstAtLeast(low)];
-    }
-
-    private long ways(int entry) {
-        return before[entry + 1] - before[entry];
+    long figure(int entry) {
+        return figure[entry];
     }
 
     /** The first entry of at least an offset, or the size. */
@@ -76,7 +67,7 @@ final class OffsetSet {
         OffsetSet small = size <= other.size ? this : other;
         OffsetSet large = size <= other.size ? other : this;
         if (small.size == 0) {
-            return NONE;
+            return small;
         }
         // Equal sums fall together early, so that many more pairs than entries can be tried; but not without end.
         if ((long) small.size * large.size > 64L * most) {
@@ -96,17 +87,17 @@ final class OffsetSet {
             throw new CancellationException();
         }
         long[] sums = new long[size];
-        long[] products = new long[size + 1];
+        long[] figures = new long[size];
         for (int i = 0; i < size; i++) {
             sums[i] = offset[i] + by.offset[from];
-            products[i + 1] = before[i + 1] * by.ways(from);
+            figures[i] = tally.both(figure[i], by.figure[from]);
         }
-        return new OffsetSet(sums, products, size);
+        return new OffsetSet(tally, sums, figures, size);
     }
 
     private OffsetSet or(OffsetSet other, int most) {
         long[] sums = new long[size + other.size];
-        long[] counts = new long[sums.length + 1];
+        long[] figures = new long[sums.length];
         int i = 0;
         int k = 0;
         int n = 0;
@@ -114,12 +105,12 @@ final class OffsetSet {
             long one = i < size ? offset[i] : Long.MAX_VALUE;
             long two = k < other.size ? other.offset[k] : Long.MAX_VALUE;
             sums[n] = Math.min(one, two);
-            counts[n + 1] = counts[n] + (one <= two ? ways(i++) : 0) + (two <= one ? other.ways(k++) : 0);
-            n++;
+            figures[n++] = one == two ? tally.either(figure[i++], other.figure[k++])
+                    : one < two ? figure[i++] : other.figure[k++];
         }
         if (n > most) {
             throw new TooMuch();
         }
-        return new OffsetSet(sums, counts, n);
+        return new OffsetSet(tally, sums, figures, n);
     }
 }

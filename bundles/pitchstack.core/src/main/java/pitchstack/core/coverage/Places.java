@@ -60,7 +60,7 @@ final class Places {
             long first = Math.max(runFirst[run], -Math.floorDiv(laps.highest() + datum - low, pitch));
             long last = Math.min(runLast[run], Math.floorDiv(high - datum - laps.lowest(), pitch));
             for (long n = first; n <= last; n++) {
-                ways += laps.ways(low - base(n), high - base(n));
+                ways += laps.sum(low - base(n), high - base(n));
             }
         }
         return ways;

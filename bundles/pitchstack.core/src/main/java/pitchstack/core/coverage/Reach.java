@@ -3,13 +3,9 @@ package pitchstack.core.coverage;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.function.Supplier;
-import pitchstack.core.coverage.Bounds.Arc;
 import pitchstack.core.plan.AxisTables;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.Soundness;
-import pitchstack.core.plan.Travel;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
 
@@ -27,16 +23,14 @@ public final class Reach {
     private final AxisSpec axis;
     private final Places clean;
     private final Places usable;
-    private final Arc allPlaces;
     private final Bounds bounds;
     private final int mostSpans;
     private final Refusal refusal;
 
-    private Reach(AxisSpec axis, Places clean, Places usable, Arc allPlaces, Bounds bounds, int mostSpans) {
+    private Reach(AxisSpec axis, Places clean, Places usable, Bounds bounds, int mostSpans) {
         this.axis = axis;
         this.clean = clean;
         this.usable = usable;
-        this.allPlaces = allPlaces;
         this.bounds = bounds;
         this.mostSpans = mostSpans;
         this.refusal = new Refusal(axis);
@@ -63,35 +57,16 @@ public final class Reach {
         if (settings > MOST_SETTINGS) {
             return new Outcome.Refused<>(new Refusal(axis).settings());
         }
-        Levels levels = new Levels(tables, mostOffsets, progress);
-        return attempt(() -> prepare(tables, levels, mostSpans),
+        Levels levels = new Levels(tables, new FineOffsets(tables, Optional.empty(), mostOffsets, progress));
+        return Attempt.at(() -> prepare(tables, levels, mostSpans),
                 () -> new Refusal(axis).offsets(levels.coarse(), mostOffsets));
     }
 
     private static Reach prepare(AxisTables tables, Levels levels, int mostSpans) {
         List<Optional<Places>> places = levels.places();
-        Travel travel = tables.travel();
-        long turn = travel.turn();
-        Arc all = new Arc(travel.low(), travel.high());
-        Bounds whole = all.isEmpty() ? Bounds.none(turn)
-                : turn == 0 ? Bounds.linear(all.low(), all.high()) : Bounds.rotary(travel);
-        Scan anyTeeth = new Scan(places.get(Wear.BARRED.ordinal()).orElse(null), whole, all, mostSpans, Progress.NONE);
-        Spans ends = anyTeeth.ends();
-        Arc tight = ends.isEmpty() ? all : new Arc(ends.lowest(), ends.highest());
-        Bounds bounds = ends.isEmpty() ? Bounds.none(turn)
-                : turn == 0 ? Bounds.linear(tight.low(), tight.high()) : whole;
+        Bounds bounds = Bounds.of(tables.travel(), places.get(Wear.BARRED.ordinal()).orElse(null));
         return new Reach(tables.axis(), places.get(Wear.CLEAN.ordinal()).orElse(null),
-                places.get(Wear.WORN.ordinal()).orElse(null), tight, bounds, mostSpans);
-    }
-
-    private static <T> Outcome<T> attempt(Supplier<T> work, Supplier<String> refusal) {
-        try {
-            return new Outcome.Done<>(work.get());
-        } catch (TooMuch e) {
-            return new Outcome.Refused<>(refusal.get());
-        } catch (CancellationException e) {
-            return new Outcome.Cancelled<>();
-        }
+                places.get(Wear.WORN.ordinal()).orElse(null), bounds, mostSpans);
     }
 
     /** The axis. */
@@ -106,7 +81,7 @@ public final class Reach {
      */
     public Outcome<Coverage> coverage(long tolerance, Progress progress) {
         refuseNegative(tolerance);
-        return attempt(() -> {
+        return Attempt.at(() -> {
             Spans good = scan(clean, progress).covered(tolerance);
             Spans any = clean == usable ? good : scan(usable, progress).covered(tolerance);
             return new Coverage(tolerance, bounds.turn(), Stretches.of(bounds.travel(), any, good));
@@ -126,14 +101,14 @@ public final class Reach {
         if (step < 1 || step > Soundness.FARTHEST) {
             throw new IllegalArgumentException("The step must be from 1 to " + Soundness.FARTHEST + ", not " + step);
         }
-        return attempt(() -> {
-            Grid grid = new Grid(origin, step, bounds.travel());
+        return Attempt.at(() -> {
+            Grid grid = new Grid(origin, step, bounds.travel(), Grid.MOST_CELLS);
             Scan good = scan(clean, progress);
             Scan any = clean == usable ? good : scan(usable, progress);
             byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
                     : grid.paint(any.covered(tolerance), good.covered(tolerance));
             return new GridCoverage(grid, tolerance, cells);
-        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel())));
+        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel(), Grid.MOST_CELLS)));
     }
 
     /**
@@ -145,7 +120,7 @@ public final class Reach {
         if (worst == Wear.BARRED) {
             throw new IllegalArgumentException("Nothing can be set over barred teeth");
         }
-        return attempt(() -> new FinestSearch(scan(worst == Wear.CLEAN ? clean : usable, progress)).search(),
+        return Attempt.at(() -> new FinestSearch(scan(worst == Wear.CLEAN ? clean : usable, progress)).search(),
                 refusal::spacing);
     }
 
@@ -157,13 +132,13 @@ public final class Reach {
      */
     public Ways ways(long position, long tolerance) {
         refuseNegative(tolerance);
-        WaysCount count = new WaysCount(bounds, allPlaces, position, tolerance);
+        WaysCount count = new WaysCount(bounds, position, tolerance);
         long good = count.of(clean);
         return new Ways(good, count.of(usable) - good);
     }
 
     private Scan scan(Places places, Progress progress) {
-        return new Scan(places, bounds, allPlaces, mostSpans, progress);
+        return new Scan(places, bounds, mostSpans, progress);
     }
 
     private static void refuseNegative(long tolerance) {

@@ -36,6 +36,10 @@ record Refusal(AxisSpec axis) {
                 + scale.formatSize(-Math.floorDiv(-smallest, readable) * readable) + " or more.";
     }
 
+    String effort() {
+        return "A move of this axis can cost more than 24 days, too much to map; lower what a tooth or a release costs.";
+    }
+
     String spacing() {
         return "The positions of this axis lie too close to look for the widest spacing; shorten a row.";
     }

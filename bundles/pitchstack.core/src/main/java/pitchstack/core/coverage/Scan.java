@@ -11,7 +11,6 @@ final class Scan {
 
     private final Places places;
     private final Bounds bounds;
-    private final Arc allPlaces;
     private final int most;
     private final Progress progress;
     private RunTree tree;
@@ -19,13 +18,11 @@ final class Scan {
     /**
      * @param places the places; {@code null} where there is none
      * @param bounds the travel
-     * @param allPlaces from the lowest to the highest place that stops, rows and limits over all stages allow
      * @param most the most spans to hold at once
      */
-    Scan(Places places, Bounds bounds, Arc allPlaces, int most, Progress progress) {
+    Scan(Places places, Bounds bounds, int most, Progress progress) {
         this.places = places;
         this.bounds = bounds;
-        this.allPlaces = allPlaces;
         this.most = most;
         this.progress = progress;
     }
@@ -39,8 +36,9 @@ final class Scan {
         return bounds;
     }
 
+    /** From the lowest to the highest place of a setting, whatever the state of its teeth. */
     Arc allPlaces() {
-        return allPlaces;
+        return bounds.places();
     }
 
     /** The places; {@code null} where there is none. */
@@ -60,7 +58,7 @@ final class Scan {
 
     /** Whether there is no setting at all. */
     boolean isEmpty() {
-        return places == null || allPlaces.isEmpty();
+        return places == null || bounds.places().isEmpty();
     }
 
     /** Walks over the runs of all places in a window, at a spacing. */
@@ -81,7 +79,7 @@ final class Scan {
     Spans runs(long fromLap, long toLap, long join) {
         Collector found = new Collector(join, most);
         if (!isEmpty()) {
-            new LapWalk(places, tree(join)).walk(allPlaces, fromLap, toLap, progress, found);
+            new LapWalk(places, tree(join)).walk(bounds.places(), fromLap, toLap, progress, found);
         }
         return found.build();
     }
@@ -97,7 +95,7 @@ final class Scan {
     Spans ends() {
         Spans ends = Spans.NONE;
         for (Arc arc : bounds.arcs()) {
-            for (Arc window : bounds.windows(arc, allPlaces)) {
+            for (Arc window : bounds.windows(arc)) {
                 ends = ends.or(runs(window, ANY), ANY);
             }
         }
@@ -108,7 +106,7 @@ final class Scan {
     Spans positions(long join) {
         Spans positions = Spans.NONE;
         for (Arc arc : bounds.arcs()) {
-            for (Arc window : bounds.windows(arc, allPlaces)) {
+            for (Arc window : bounds.windows(arc)) {
                 positions = positions.or(bounds.onTurn(runs(window, join), join), join);
             }
         }

@@ -7,17 +7,16 @@ import pitchstack.core.coverage.Bounds.Arc;
  * Counts the settings that reach a position.
  *
  * @param bounds the travel
- * @param allPlaces from the lowest to the highest place
  * @param position any position
  * @param tolerance itself included, at least 0
  */
-record WaysCount(Bounds bounds, Arc allPlaces, long position, long tolerance) {
+record WaysCount(Bounds bounds, long position, long tolerance) {
     /** Those among some places; {@code null} stands for no place. */
     long of(Places places) {
         long ways = 0;
         if (places != null) {
             for (Arc arc : bounds.arcs()) {
-                for (Arc window : bounds.windows(arc, allPlaces)) {
+                for (Arc window : bounds.windows(arc)) {
                     ways += bounds.turn() == 0 ? onLine(places, window) : onTurn(places, window);
                 }
             }

@@ -11,6 +11,8 @@ import pitchstack.core.stack.Wear;
 
 /** The stages of an axis by their indices, to be read by those who look at all settings at once. Never changed. */
 public final class AxisTables {
+    private static final Wear[] WEARS = Wear.values();
+
     private final AxisSpec axis;
     private final StageTable[] tables;
 
@@ -45,22 +47,36 @@ public final class AxisTables {
 
     /** What the teeth engaged at an index of the range are fit for. */
     public Wear wear(int stage, int index) {
-        return Wear.values()[tables[stage].wear(index)];
+        return WEARS[tables[stage].wear(index)];
+    }
+
+    /** The effort of moving a stage alone from one index to another, in milliseconds. */
+    public long effortMs(int stage, int from, int to) {
+        return tables[stage].effort(from, to);
     }
 
     /**
-     * The sums of index times pitch that some stages can give while they keep the limits that concern none but them.
+     * The ways to set some stages, sorted by the sum of index times pitch that each gives.
+     *
+     * @param offset the sums, ascending, each as often as there are ways to it
+     * @param index by stage in the order asked for, and by way
+     */
+    public record Listed(long[] offset, int[][] index) { }
+
+    /**
+     * Lists the ways to set some stages that keep the limits that concern none but them.
      *
      * @param stages the stages, lowest first
      * @param worst the worst teeth allowed
-     * @param most the most sums to list
-     * @return ascending, each as often as there are ways to it; empty if there would be more, or too many tries
+     * @param most the most ways to list
+     * @return empty if there would be more, or too many tries
      */
-    public Optional<long[]> offsets(List<Integer> stages, Wear worst, int most) {
+    public Optional<Listed> list(List<Integer> stages, Wear worst, int most) {
         List<StageTable> some = stages.stream().map(j -> tables[j]).toList();
         List<ShiftRule> rules = axis.shiftLimits().stream().map(limit -> new ShiftRule(limit, tables))
                 .filter(rule -> rule.liesWithin(some)).toList();
-        return CombinationLister.list(some, rules, tables.length, most).map(list -> list.noWorseThan(worst).offset);
+        return CombinationLister.list(some, rules, tables.length, most).map(list -> list.noWorseThan(worst))
+                .map(list -> new Listed(list.offset, list.index));
     }
 
     /** Where the carriage may stand. */

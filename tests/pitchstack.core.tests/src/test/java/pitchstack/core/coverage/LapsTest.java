@@ -22,7 +22,7 @@ final class LapsTest {
     private static void compare(Random random, String about) {
         long pitch = 50 + random.nextInt(2_000);
         long[] offsets = random.longs(1 + random.nextInt(1_500), -3 * pitch, 4 * pitch).sorted().distinct().toArray();
-        Laps laps = new Laps(OffsetSet.ofSorted(offsets), pitch);
+        Laps laps = new Laps(OffsetSet.ofSorted(Tally.WAYS, offsets, new long[offsets.length]), pitch);
         RunTree tree = new RunTree(laps, random.nextInt(12));
         for (int i = 0; i < 5; i++) {
             int from = random.nextInt(laps.groups());

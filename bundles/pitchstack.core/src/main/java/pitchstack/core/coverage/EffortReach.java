@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.coverage;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntToLongFunction;
+import pitchstack.core.plan.AxisTables;
+import pitchstack.core.plan.Progress;
+import pitchstack.core.plan.Soundness;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.Wear;
+
+/**
+ * What reaching each position costs from one setting. Prepared once, then asked any number of times; never changed, so
+ * that several threads may ask at once. The order of steps and the limits on the way are not looked at.
+ */
+public final class EffortReach {
+    /** The most cells: 128 MB for each kind of teeth. */
+    private static final int MOST_CELLS = 1 << 25;
+
+    private final AxisTables tables;
+    private final Setting from;
+    private final Optional<Integer> coarse;
+    private final Optional<Places> clean;
+    private final Optional<Places> usable;
+    private final Bounds bounds;
+
+    private EffortReach(AxisTables tables, Setting from, Levels levels) {
+        this.tables = tables;
+        this.from = from;
+        this.coarse = levels.coarse();
+        List<Optional<Places>> places = levels.places();
+        this.clean = places.get(Wear.CLEAN.ordinal());
+        this.usable = places.get(Wear.WORN.ordinal());
+        this.bounds = Bounds.of(tables.travel(), places.get(Wear.BARRED.ordinal()).orElse(null));
+    }
+
+    /**
+     * Prepares an axis.
+     *
+     * @param axis the axis
+     * @param from where its stages stand, one index for each
+     * @param progress where to look for a cancellation
+     * @throws IllegalArgumentException with one sentence if its numbers cannot be planned with: see {@link Soundness}
+     */
+    public static Outcome<EffortReach> of(AxisSpec axis, Setting from, Progress progress) {
+        AxisTables tables = AxisTables.of(axis);
+        if (from.size() != axis.stages().size()) {
+            throw new IllegalArgumentException("The starting setting has " + from.size() + " indices, but the axis has "
+                    + axis.stages().size() + " stages.");
+        }
+        double most = 0;
+        for (int j = 0; j < axis.stages().size(); j++) {
+            IndexRange range = tables.indices(j);
+            most += Math.max(tables.effortMs(j, from.index(j), range.first()),
+                    tables.effortMs(j, from.index(j), range.last()));
+        }
+        if (most >= EffortMap.NONE) {
+            return new Outcome.Refused<>(new Refusal(axis).effort());
+        }
+        Levels levels = new Levels(tables, new FineOffsets(tables, Optional.of(from), Levels.MOST_OFFSETS, progress));
+        return Attempt.at(() -> new EffortReach(tables, from, levels),
+                () -> new Refusal(axis).offsets(levels.coarse(), Levels.MOST_OFFSETS));
+    }
+
+    /**
+     * The least effort of each position of a grid inside the travel.
+     *
+     * @param origin any position of the grid, such as the datum
+     * @param step from each position to the next, from 1 to {@link Soundness#FARTHEST}; on a rotary axis the grid
+     *     starts anew at 0
+     * @param tolerance itself included, at least 0
+     */
+    public Outcome<EffortMap> map(long origin, long step, long tolerance, Progress progress) {
+        if (tolerance < 0 || step < 1 || step > Soundness.FARTHEST) {
+            throw new IllegalArgumentException("The step must be from 1 to " + Soundness.FARTHEST + " and the tolerance"
+                    + " at least 0, not " + step + " and " + tolerance);
+        }
+        Spans travel = bounds.travel();
+        return Attempt.at(() -> {
+            Grid grid = new Grid(origin, step, travel, MOST_CELLS);
+            int[] good = efforts(grid, clean, tolerance, progress);
+            int[] any = clean.equals(usable) ? good : efforts(grid, usable, tolerance, progress);
+            return new EffortMap(grid, tolerance, good, any);
+        }, () -> new Refusal(tables.axis()).step(step, Grid.smallestStep(travel, MOST_CELLS)));
+    }
+
+    private int[] efforts(Grid grid, Optional<Places> places, long tolerance, Progress progress) {
+        if (places.isEmpty()) {
+            int[] none = new int[grid.cells()];
+            Arrays.fill(none, EffortMap.NONE);
+            return none;
+        }
+        // More than the travel, or than half a turn, reaches no more.
+        long far = bounds.turn() == 0 ? bounds.places().high() - bounds.places().low() : bounds.turn() / 2;
+        int home = coarse.map(from::index).orElse(0);
+        IntToLongFunction cost = coarse.<IntToLongFunction>map(j -> n -> tables.effortMs(j, home, n)).orElse(n -> 0);
+        long perTooth = coarse.map(j -> tables.axis().stages().get(j).cost().perToothMs()).orElse(0L);
+        return new EffortPainter(grid, Math.min(tolerance, far), bounds, places.get(), home, perTooth, cost)
+                .paint(progress);
+    }
+}
