@@ -14,23 +14,24 @@ import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.Wear;
 
 /**
- * What reaching each position costs from one setting. Prepared once, then asked any number of times; never changed, so
- * that several threads may ask at once. The order of steps and the limits on the way are not looked at.
+ * What reaching each position costs from one setting, each stage in one step: the release and the teeth. Prepared once,
+ * then asked any number of times; never changed, so that several threads may ask at once. What the way there needs
+ * besides (an order of steps that keeps the limits, turning round) is not looked at.
  */
 public final class EffortReach {
     /** The most cells: 128 MB for each kind of teeth. */
     private static final int MOST_CELLS = 1 << 25;
 
     private final AxisTables tables;
-    private final Setting from;
+    private final StageEffort effort;
     private final Optional<Integer> coarse;
     private final Optional<Places> clean;
     private final Optional<Places> usable;
     private final Bounds bounds;
 
-    private EffortReach(AxisTables tables, Setting from, Levels levels) {
+    private EffortReach(AxisTables tables, StageEffort effort, Levels levels) {
         this.tables = tables;
-        this.from = from;
+        this.effort = effort;
         this.coarse = levels.coarse();
         List<Optional<Places>> places = levels.places();
         this.clean = places.get(Wear.CLEAN.ordinal());
@@ -52,17 +53,17 @@ public final class EffortReach {
             throw new IllegalArgumentException("The starting setting has " + from.size() + " indices, but the axis has "
                     + axis.stages().size() + " stages.");
         }
+        StageEffort effort = new StageEffort(axis, from);
         double most = 0;
         for (int j = 0; j < axis.stages().size(); j++) {
             IndexRange range = tables.indices(j);
-            most += Math.max(tables.effortMs(j, from.index(j), range.first()),
-                    tables.effortMs(j, from.index(j), range.last()));
+            most += Math.max(effort.ms(j, range.first()), effort.ms(j, range.last()));
         }
         if (most >= EffortMap.NONE) {
             return new Outcome.Refused<>(new Refusal(axis).effort());
         }
-        Levels levels = new Levels(tables, new FineOffsets(tables, Optional.of(from), Levels.MOST_OFFSETS, progress));
-        return Attempt.at(() -> new EffortReach(tables, from, levels),
+        Levels levels = new Levels(tables, new FineOffsets(tables, Optional.of(effort), Levels.MOST_OFFSETS, progress));
+        return Attempt.at(() -> new EffortReach(tables, effort, levels),
                 () -> new Refusal(axis).offsets(levels.coarse(), Levels.MOST_OFFSETS));
     }
 
@@ -96,8 +97,8 @@ public final class EffortReach {
         }
         // More than the travel, or than half a turn, reaches no more.
         long far = bounds.turn() == 0 ? bounds.places().high() - bounds.places().low() : bounds.turn() / 2;
-        int home = coarse.map(from::index).orElse(0);
-        IntToLongFunction cost = coarse.<IntToLongFunction>map(j -> n -> tables.effortMs(j, home, n)).orElse(n -> 0);
+        int home = coarse.map(effort.from()::index).orElse(0);
+        IntToLongFunction cost = coarse.<IntToLongFunction>map(j -> n -> effort.ms(j, n)).orElse(n -> 0);
         long perTooth = coarse.map(j -> tables.axis().stages().get(j).cost().perToothMs()).orElse(0L);
         return new EffortPainter(grid, Math.min(tolerance, far), bounds, places.get(), home, perTooth, cost)
                 .paint(progress);

@@ -10,7 +10,6 @@ import pitchstack.core.plan.AxisTables;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
-import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Wear;
 
@@ -24,8 +23,8 @@ final class FineOffsets {
 
     private final AxisTables tables;
     private final AxisSpec axis;
-    /** Where the stages stand, for efforts; empty where ways are counted. */
-    private final Optional<Setting> from;
+    /** What moving costs, for efforts; empty where ways are counted. */
+    private final Optional<StageEffort> effort;
     private final Tally tally;
     private final int most;
     private final Progress progress;
@@ -34,14 +33,14 @@ final class FineOffsets {
 
     /**
      * @param tables the axis
-     * @param from where the stages stand, to have the effort of each offset; empty to have the ways to it
+     * @param effort what moving costs, to have the effort of each offset; empty to have the ways to it
      * @param most the most different offsets
      */
-    FineOffsets(AxisTables tables, Optional<Setting> from, int most, Progress progress) {
+    FineOffsets(AxisTables tables, Optional<StageEffort> effort, int most, Progress progress) {
         this.tables = tables;
         this.axis = tables.axis();
-        this.from = from;
-        this.tally = from.isEmpty() ? Tally.WAYS : Tally.EFFORT;
+        this.effort = effort;
+        this.tally = effort.isEmpty() ? Tally.WAYS : Tally.EFFORT;
         this.most = most;
         this.progress = progress;
         this.ties = axis.shiftLimits().stream()
@@ -74,7 +73,7 @@ final class FineOffsets {
      * @throws TooMuch if there are too many
      */
     OffsetSet offsets(List<Integer> stages, Wear worst) {
-        OffsetSet sum = OffsetSet.ofSorted(tally, new long[1], new long[] {from.isEmpty() ? 1 : 0});
+        OffsetSet sum = OffsetSet.ofSorted(tally, new long[1], new long[] {effort.isEmpty() ? 1 : 0});
         List<Integer> left = new ArrayList<>(stages);
         while (!left.isEmpty()) {
             sum = sum.plus(together(takeTied(left), worst), most, progress);
@@ -103,7 +102,7 @@ final class FineOffsets {
 
     /** One way, or the effort of moving there. */
     private long figure(int stage, int index) {
-        return from.isEmpty() ? 1 : tables.effortMs(stage, from.get().index(stage), index);
+        return effort.isEmpty() ? 1 : effort.get().ms(stage, index);
     }
 
     /** Takes the first stage out of some, and all that limits tie to it. */

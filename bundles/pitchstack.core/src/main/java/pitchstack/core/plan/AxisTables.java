@@ -50,11 +50,6 @@ public final class AxisTables {
         return WEARS[tables[stage].wear(index)];
     }
 
-    /** The effort of moving a stage alone from one index to another, in milliseconds. */
-    public long effortMs(int stage, int from, int to) {
-        return tables[stage].effort(from, to);
-    }
-
     /**
      * The ways to set some stages, sorted by the sum of index times pitch that each gives.
      *

@@ -10,12 +10,8 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import pitchstack.core.plan.Answer;
-import pitchstack.core.plan.PlanRequest;
-import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.RandomStacks;
-import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
@@ -34,7 +30,7 @@ final class EffortMapTest {
     private int reached;
 
     @Test
-    void agreesWithThePlannerOnStacksFromAFixedSeed() {
+    void agreesWithBruteForceOnStacksFromAFixedSeed() {
         for (int i = 0; i < FIXED_STACKS; i++) {
             compare(FIXED_SEED + i);
         }
@@ -42,7 +38,7 @@ final class EffortMapTest {
     }
 
     @Test
-    void agreesWithThePlannerOnStacksFromAFreshSeed() {
+    void agreesWithBruteForceOnStacksFromAFreshSeed() {
         long seed = System.nanoTime();
         for (int i = 0; i < FRESH_STACKS; i++) {
             compare(seed + i);
@@ -59,13 +55,11 @@ final class EffortMapTest {
         long span = all.isEmpty() ? 0 : all.get(all.size() - 1).high() - all.get(0).low();
         EffortMap map = EffortReach.of(axis, from, Progress.NONE).get()
                 .map(racks.below(1000), Math.max(racks.step(axis), span / MOST_CELLS), tolerance, Progress.NONE).get();
-        Planner planner = Planner.of(axis);
+        Oracle oracle = new Oracle(axis);
         String about = "seed " + seed + ", tolerance " + tolerance + ", from " + from + "\n" + axis;
         for (int i = 0; i < Math.min(CELLS_COMPARED, map.cells()); i++) {
             int cell = (int) racks.below(map.cells());
-            Answer answer = planner.plan(new PlanRequest(map.position(cell), tolerance, from, WornPolicy.AVOID, 0));
-            OptionalLong effort = answer instanceof Answer.Reached best ? OptionalLong.of(best.best().effortMs())
-                    : OptionalLong.empty();
+            OptionalLong effort = oracle.leastEffort(map.position(cell), tolerance, from);
             assertEquals(effort, map.effortMs(cell), () -> "at " + map.position(cell) + ", " + about);
             assertEquals(coverage.at(map.position(cell)), map.reached(cell), about);
             reached += effort.isPresent() ? 1 : 0;

@@ -3,10 +3,14 @@ package pitchstack.core.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.function.LongPredicate;
+import java.util.stream.IntStream;
 import pitchstack.core.plan.BruteForce;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.Wear;
@@ -18,6 +22,8 @@ final class Oracle {
     /** The places of all settings that rows, stops and limits allow, by the worst teeth of the setting. */
     private final List<List<Long>> places = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 
+    /** The settings in the same order. */
+    private final List<List<int[]>> settings = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     private final List<Long> usable = new ArrayList<>();
     private final List<Long> all = new ArrayList<>();
 
@@ -39,6 +45,7 @@ final class Oracle {
             }
             if (limitsHold(indices) && stopsAllow(place)) {
                 places.get(worst.ordinal()).add(place);
+                settings.get(worst.ordinal()).add(indices.clone());
             }
             return;
         }
@@ -109,6 +116,31 @@ final class Oracle {
         LongPredicate near = place -> distance(place, position) <= tolerance;
         return clean().stream().anyMatch(near::test) ? Reached.CLEAN
                 : usable.stream().anyMatch(near::test) ? Reached.WORN : Reached.NOT;
+    }
+
+    /** The least effort of a clean setting within the tolerance, else of a worn one. */
+    OptionalLong leastEffort(long position, long tolerance, Setting from) {
+        for (int kind = 0; kind < 2; kind++) {
+            List<Long> some = places.get(kind);
+            List<int[]> theirs = settings.get(kind);
+            OptionalLong least = IntStream.range(0, some.size())
+                    .filter(i -> distance(some.get(i), position) <= tolerance)
+                    .mapToLong(i -> effort(from, theirs.get(i))).min();
+            if (least.isPresent()) {
+                return least;
+            }
+        }
+        return OptionalLong.empty();
+    }
+
+    private long effort(Setting from, int[] to) {
+        long effort = 0;
+        for (int j = 0; j < to.length; j++) {
+            EffortCost cost = axis.stages().get(j).cost();
+            effort += to[j] == from.index(j) ? 0
+                    : cost.releaseMs() + cost.perToothMs() * Math.abs((long) to[j] - from.index(j));
+        }
+        return effort;
     }
 
     boolean inTravel(long position) {
