@@ -103,7 +103,7 @@ final class PlanJson {
         json.name("error").value(axis.scale().decimal(planned.error()));
         json.name("effortSeconds").jsonValue(Wording.seconds(planned.effortMs()));
         json.name("steps").beginArray();
-        for (Step step : Step.between(request.from(), planned.setting())) {
+        for (Step step : planned.steps()) {
             json.beginObject().name("stage").value(stage(step.stage())).name("from").value(step.from())
                     .name("to").value(step.to()).endObject();
         }

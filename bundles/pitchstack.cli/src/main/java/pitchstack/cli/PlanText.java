@@ -77,7 +77,7 @@ final class PlanText {
     private void write(String heading, PlannedSetting planned) {
         out.println();
         out.println(heading + ": " + wording.position(planned));
-        List<String> steps = wording.steps(request.from(), planned.setting());
+        List<String> steps = wording.steps(planned);
         if (steps.isEmpty()) {
             out.println("  Nothing to move: the stages stand there already.");
         }

@@ -39,7 +39,7 @@ record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
      * are kept on one line where a narrow view breaks it.
      */
     List<String> steps(PlannedSetting planned) {
-        List<String> sentences = wording().steps(request.from(), planned.setting());
+        List<String> sentences = wording().steps(planned);
         List<String> numbered = new ArrayList<>(sentences.size());
         for (String sentence : sentences) {
             int counts = sentence.lastIndexOf(", ") + 2;

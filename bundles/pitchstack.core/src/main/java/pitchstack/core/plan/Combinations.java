@@ -62,11 +62,11 @@ final class Combinations {
         }
     }
 
-    /** The effort of moving the listed stages from their places in a setting to an entry. */
-    long effort(int entry, int[] from) {
+    /** The effort of moving the listed stages to an entry. */
+    long effort(int entry, Moves moves) {
         long sum = 0;
         for (int i = 0; i < stages.length; i++) {
-            sum += stages[i].effort(from[stages[i].stage], index[i][entry]);
+            sum += moves.stage(stages[i].stage).effort(index[i][entry]);
         }
         return sum;
     }

@@ -5,20 +5,21 @@ import java.util.List;
 
 /**
  * Finds the settings of least effort within some windows. Each outer stage is walked from where it stands outwards,
- * so that its cost only grows, and the walk ends when the cost alone can no longer win; the combinations of the
- * other stages that fall into the window are neighbours in the sorted list. One object serves one search.
+ * on the side where the next index costs less, so that its cost only grows, and the walk ends when the cost alone can
+ * no longer win; the combinations of the other stages that fall into the window are neighbours in the sorted list. One
+ * object serves one search.
  */
 final class EffortSearch {
     private final SearchSpace space;
-    private final int[] from;
+    private final Moves moves;
     private final int[] indices;
     private final Ranking ranking;
     private Window window;
 
-    private EffortSearch(SearchSpace space, int[] from, int places) {
+    private EffortSearch(SearchSpace space, Moves moves, int places) {
         this.space = space;
-        this.from = from;
-        this.indices = new int[from.length];
+        this.moves = moves;
+        this.indices = new int[moves.count()];
         this.ranking = new Ranking(places);
     }
 
@@ -27,12 +28,12 @@ final class EffortSearch {
      *
      * @param space where
      * @param windows windows that share no place
-     * @param from the starting setting
+     * @param moves the moves from the starting setting
      * @param places how many settings are wanted, at least 1
      * @return the best, best first
      */
-    static List<Candidate> best(SearchSpace space, List<Window> windows, int[] from, int places) {
-        EffortSearch search = new EffortSearch(space, from, places);
+    static List<Candidate> best(SearchSpace space, List<Window> windows, Moves moves, int places) {
+        EffortSearch search = new EffortSearch(space, moves, places);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.window = window;
@@ -50,18 +51,18 @@ final class EffortSearch {
         int first = space.first(level, base, low(effort));
         int last = space.last(level, base, high(effort));
         StageTable table = space.outer[level];
-        int start = from[table.stage];
-        int up = Math.max(first, Math.min(last, start));
+        StageMoves stage = moves.stage(table.stage);
+        int up = Math.max(first, Math.min(last, stage.from));
         int down = up - 1;
         while (up <= last || down >= first) {
-            boolean goUp = down < first || (up <= last && (long) up - start <= (long) start - down);
+            boolean goUp = down < first || up <= last && stage.effort(up) <= stage.effort(down);
             int n = goUp ? up++ : down--;
-            long cost = effort + table.effort(start, n);
+            long cost = effort + stage.effort(n);
             if (cost > ranking.effortLimit()) {
                 return;
             }
             indices[table.stage] = n;
-            if (space.allows(level, indices)) {
+            if (space.allows(level, indices) && stage.allows(n)) {
                 walk(level + 1, base + n * table.pitch, cost, worn + table.worn(n));
             }
         }
@@ -72,11 +73,11 @@ final class EffortSearch {
         long high = high(effort) - base;
         int size = list.size();
         for (int k = list.firstAtLeast(low(effort) - base); k < size && list.offset[k] <= high; k++) {
-            long cost = effort + list.effort(k, from);
+            long cost = effort + list.effort(k, moves);
             long place = base + list.offset[k];
             if (cost <= ranking.effortLimit() && Math.abs(place - window.center()) <= ranking.distanceLimit(cost)) {
                 list.copyIndices(k, indices);
-                if (space.keepsLimits(space.outer.length, indices)) {
+                if (space.keepsLimits(space.outer.length, indices) && moves.allow(indices)) {
                     ranking.offer(new Candidate(place, place - window.center(), cost, worn + list.worn[k],
                             indices.clone()));
                 }

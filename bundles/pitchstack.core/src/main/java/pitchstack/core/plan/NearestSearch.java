@@ -11,7 +11,7 @@ import java.util.Optional;
 final class NearestSearch {
     private final SearchSpace space;
     private final boolean below;
-    private final int[] from;
+    private final Moves moves;
     private final int[] indices;
     private Candidate best;
     private Window window;
@@ -19,11 +19,11 @@ final class NearestSearch {
     private long low;
     private long high;
 
-    private NearestSearch(SearchSpace space, boolean below, int[] from) {
+    private NearestSearch(SearchSpace space, boolean below, Moves moves) {
         this.space = space;
         this.below = below;
-        this.from = from;
-        this.indices = new int[from.length];
+        this.moves = moves;
+        this.indices = new int[moves.count()];
     }
 
     /**
@@ -32,11 +32,11 @@ final class NearestSearch {
      * @param space where
      * @param windows windows that lie on one side of their centers
      * @param below on which side
-     * @param from the starting setting
+     * @param moves the moves from the starting setting
      * @return the nearest setting, if there is any
      */
-    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, int[] from) {
-        NearestSearch search = new NearestSearch(space, below, from);
+    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, Moves moves) {
+        NearestSearch search = new NearestSearch(space, below, moves);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.enter(window);
@@ -86,9 +86,9 @@ final class NearestSearch {
     private void step(int level, int n, long base, long effort, int worn) {
         StageTable table = space.outer[level];
         indices[table.stage] = n;
-        if (space.allows(level, indices)) {
-            walk(level + 1, base + n * table.pitch, effort + table.effort(from[table.stage], n),
-                    worn + table.worn(n));
+        StageMoves stage = moves.stage(table.stage);
+        if (space.allows(level, indices) && stage.allows(n)) {
+            walk(level + 1, base + n * table.pitch, effort + stage.effort(n), worn + table.worn(n));
         }
     }
 
@@ -108,13 +108,13 @@ final class NearestSearch {
     private void consider(int entry, long base, long effort, int worn) {
         Combinations list = space.list;
         long place = base + list.offset[entry];
-        long cost = effort + list.effort(entry, from);
+        long cost = effort + list.effort(entry, moves);
         long error = place - window.center();
         if (best != null && Math.abs(error) == best.distance() && cost > best.effort()) {
             return;
         }
         list.copyIndices(entry, indices);
-        if (space.keepsLimits(space.outer.length, indices)) {
+        if (space.keepsLimits(space.outer.length, indices) && moves.allow(indices)) {
             Candidate found = new Candidate(place, error, cost, worn + list.worn[entry], indices.clone());
             if (best == null || Candidate.BY_NEARNESS.compare(found, best) < 0) {
                 best = found;

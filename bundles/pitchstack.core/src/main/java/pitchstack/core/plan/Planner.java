@@ -61,52 +61,55 @@ public final class Planner {
             throw new IllegalArgumentException("The starting setting has " + request.from().size()
                     + " indices, but the axis has " + axis.stages().size() + " stages.");
         }
-        int[] from = request.from().toArray();
+        Moves moves = Moves.from(prepared, request.from(), request.last());
         long target = axis.scale().wrap(request.target());
         List<Window> windows = prepared.travel.within(target, request.tolerance());
         int places = (int) Math.min(Integer.MAX_VALUE, request.alternatives() + 1L);
         Wear readily = request.worn() == WornPolicy.ALLOW ? Wear.WORN : Wear.CLEAN;
         Wear atMost = request.worn() == WornPolicy.NEVER ? Wear.CLEAN : Wear.WORN;
-        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, from, places);
+        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, moves, places);
         if (found.isEmpty() && prepared.space(atMost) != prepared.space(readily)) {
-            found = EffortSearch.best(prepared.space(atMost), windows, from, places);
+            found = EffortSearch.best(prepared.space(atMost), windows, moves, places);
         }
-        return found.isEmpty() ? nearest(target, windows, from, atMost) : reached(target, found);
+        return found.isEmpty() ? nearest(target, windows, moves, atMost) : reached(target, found, moves);
     }
 
-    private Answer reached(long target, List<Candidate> found) {
+    private Answer reached(long target, List<Candidate> found, Moves moves) {
         List<PlannedSetting> settings = new ArrayList<>(found.size());
         for (Candidate candidate : found) {
-            settings.add(planned(candidate, target));
+            settings.add(planned(candidate, target, moves));
         }
         return new Answer.Reached(settings.get(0), settings.subList(1, settings.size()));
     }
 
-    private Answer nearest(long target, List<Window> windows, int[] from, Wear worst) {
+    private Answer nearest(long target, List<Window> windows, Moves moves, Wear worst) {
         SearchSpace usable = prepared.space(worst);
-        Optional<Candidate> below = beside(usable, target, true, from);
-        Optional<Candidate> above = beside(usable, target, false, from);
-        return new Answer.Nearest(below.map(c -> planned(c, target)), above.map(c -> planned(c, target)),
-                reason(usable, target, windows, from, below.isPresent(), above.isPresent()));
+        Optional<Candidate> below = beside(usable, target, true, moves);
+        Optional<Candidate> above = beside(usable, target, false, moves);
+        return new Answer.Nearest(below.map(c -> planned(c, target, moves)), above.map(c -> planned(c, target, moves)),
+                reason(usable, target, windows, moves));
     }
 
-    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, int[] from) {
-        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, from);
+    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, Moves moves) {
+        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, moves);
     }
 
-    private Reason reason(SearchSpace usable, long target, List<Window> windows, int[] from, boolean below,
-            boolean above) {
+    /** Why no setting was found; whatever way there is to a setting, it is a position of the axis. */
+    private Reason reason(SearchSpace usable, long target, List<Window> windows, Moves moves) {
+        Moves any = moves.unlimited();
+        if (!moves.areFree() && !EffortSearch.best(usable, windows, any, 1).isEmpty()) {
+            return Reason.NO_MOVE;
+        }
         SearchSpace all = prepared.space(Wear.BARRED);
-        if (all != usable && !EffortSearch.best(all, windows, from, 1).isEmpty()) {
+        if (all != usable && !EffortSearch.best(all, windows, any, 1).isEmpty()) {
             return Reason.UNUSABLE_TEETH;
         }
-        boolean onBothSides = (below || all != usable && beside(all, target, true, from).isPresent())
-                && (above || all != usable && beside(all, target, false, from).isPresent());
+        boolean onBothSides = beside(all, target, true, any).isPresent() && beside(all, target, false, any).isPresent();
         boolean withinTravel = onBothSides && (axis.scale().turn() == 0 || prepared.travel.arcsReach(target));
         return withinTravel ? Reason.BETWEEN_STEPS : Reason.BEYOND_TRAVEL;
     }
 
-    private PlannedSetting planned(Candidate candidate, long target) {
+    private PlannedSetting planned(Candidate candidate, long target, Moves moves) {
         long position = axis.scale().wrap(candidate.place());
         long error = axis.scale().turn() == 0 ? Saturated.subtract(position, target)
                 : axis.scale().difference(position, target);
@@ -116,6 +119,7 @@ public final class Planner {
                 worn.add(table.stage);
             }
         }
-        return new PlannedSetting(Setting.of(candidate.indices()), position, error, candidate.effort(), worn);
+        return new PlannedSetting(Setting.of(candidate.indices()), position, error, candidate.effort(), worn,
+                moves.steps(candidate.indices()));
     }
 }

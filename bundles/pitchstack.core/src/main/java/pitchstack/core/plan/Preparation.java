@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Wear;
 
@@ -14,6 +16,9 @@ import pitchstack.core.stack.Wear;
 final class Preparation {
     final StageTable[] tables;
     final Travel travel;
+    final Approach approach;
+    private final List<ShiftBand> bands;
+    private final long datum;
     private final SearchSpace[] spaces = new SearchSpace[Wear.values().length];
 
     /** Prepares a sound axis; see {@link Soundness}. */
@@ -26,9 +31,11 @@ final class Preparation {
         for (ShiftLimit limit : axis.shiftLimits()) {
             rules.add(new ShiftRule(limit, tables));
         }
-        long datum = axis.scale().wrap(axis.datum());
-        travel = travel(axis, datum, rules);
-        prepareSpaces(datum, rules, mostEntries);
+        datum = axis.scale().wrap(axis.datum());
+        approach = axis.approach();
+        bands = ShiftBand.of(axis);
+        travel = travel(axis, rules);
+        prepareSpaces(rules, mostEntries);
     }
 
     /** The settings over teeth no worse than this. */
@@ -44,8 +51,21 @@ final class Preparation {
                 Math.min(usable.outer[0].pitch, travel.width()));
     }
 
+    /** Every limit that a move from a setting must keep on its way. */
+    ShiftBand[] bandsFrom(Setting from) {
+        List<ShiftBand> all = new ArrayList<>(bands);
+        if (Arrays.stream(tables).allMatch(table -> table.meets(from.index(table.stage)))) {
+            long place = datum;
+            for (StageTable table : tables) {
+                place += from.index(table.stage) * table.pitch;
+            }
+            travel.arcAround(place).map(arc -> ShiftBand.of(arc, datum, tables.length)).ifPresent(all::add);
+        }
+        return all.toArray(ShiftBand[]::new);
+    }
+
     /** A limit over every stage is one on the place itself, and is taken out of the rules. */
-    private Travel travel(AxisSpec axis, long datum, List<ShiftRule> rules) {
+    private Travel travel(AxisSpec axis, List<ShiftRule> rules) {
         long low = 0;
         long high = 0;
         for (StageTable table : tables) {
@@ -62,7 +82,7 @@ final class Preparation {
         return Travel.of(axis, datum + low, datum + high);
     }
 
-    private void prepareSpaces(long datum, List<ShiftRule> rules, int mostEntries) {
+    private void prepareSpaces(List<ShiftRule> rules, int mostEntries) {
         List<StageTable> outer = new ArrayList<>();
         List<StageTable> inner = new ArrayList<>(Arrays.asList(tables));
         outer.add(takeLargest(inner));

@@ -13,6 +13,11 @@ public enum Reason {
     BEYOND_TRAVEL,
     /** It lies within the travel, but no setting comes within tolerance of it, worn and barred teeth or not. */
     BETWEEN_STEPS,
+    /**
+     * Settings over usable teeth lie within tolerance, but no move leads to one from where the stages stand: every
+     * order of steps breaks a limit on the way, or the tooth further that the approach rule needs may not be used.
+     */
+    NO_MOVE,
     /** A setting would reach it, but only over teeth that are barred or, where worn teeth are refused, worn. */
     UNUSABLE_TEETH
 }

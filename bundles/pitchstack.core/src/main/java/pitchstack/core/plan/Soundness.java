@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import pitchstack.core.plan.Unsound.Cause;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.ShiftLimit;
@@ -26,8 +27,8 @@ public final class Soundness {
      * axis. Three such distances still add up within a {@code long}, which is what the search needs.
      */
     public static final long FARTHEST = 1L << 61;
-    /** A step may start at any {@code int} and end at any other. */
-    private static final long LONGEST_STEP = 1L << 32;
+    /** A stage may move from any {@code int} to any other, one tooth further, and back. */
+    private static final long LONGEST_MOVE = (1L << 32) + 2;
     private static final OptionalInt AXIS = OptionalInt.empty();
 
     private Soundness() { }
@@ -90,10 +91,12 @@ public final class Soundness {
     private static Optional<Unsound> costProblem(StageSpec stage, int j) {
         long release = stage.cost().releaseMs();
         long perTooth = stage.cost().perToothMs();
-        if (release >= 0 && perTooth >= 0) {
+        long reversal = stage.cost().reversalMs();
+        if (release >= 0 && perTooth >= 0 && reversal >= 0) {
             return Optional.empty();
         }
-        String value = release < 0 ? release + " ms a release" : perTooth + " ms a tooth";
+        String value = release < 0 ? release + " ms a release" : perTooth < 0 ? perTooth + " ms a tooth"
+                : reversal + " ms a turning round";
         return found(Cause.COST_NEGATIVE, OptionalInt.of(j), value, "0 ms",
                 name(stage, j) + "costs " + value + "; enter 0 or the time it takes.");
     }
@@ -146,11 +149,11 @@ public final class Soundness {
             long reach = Math.addExact(Math.absExact(axis.datum()), axis.scale().turn());
             long effort = 0;
             for (StageSpec stage : axis.stages()) {
-                IndexRange range = stage.rows().indices();
+                // Where the rows meet by too few teeth, a stage may still stand at the start.
+                IndexRange range = stage.rows().meeting();
                 long teeth = Math.max(Math.abs((long) range.first()), Math.abs((long) range.last()));
                 reach = Math.addExact(reach, Math.multiplyExact(teeth, stage.pitch()));
-                effort = Math.addExact(effort, Math.addExact(stage.cost().releaseMs(),
-                        Math.multiplyExact(stage.cost().perToothMs(), LONGEST_STEP)));
+                effort = Math.addExact(effort, farthestMove(stage.cost()));
             }
             if (reach <= FARTHEST) {
                 return Optional.empty();
@@ -171,5 +174,10 @@ public final class Soundness {
     private static Optional<Unsound> found(Cause cause, OptionalInt stage, String value, String limit,
             String sentence) {
         return Optional.of(new Unsound(cause, stage, value, limit, sentence));
+    }
+
+    private static long farthestMove(EffortCost cost) {
+        return Math.addExact(Math.addExact(cost.releaseMs(), Math.multiplyExact(cost.perToothMs(), LONGEST_MOVE)),
+                Math.multiplyExact(cost.reversalMs(), 2L));
     }
 }

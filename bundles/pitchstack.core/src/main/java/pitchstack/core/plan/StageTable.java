@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.StageSpec;
@@ -8,7 +9,7 @@ import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
 
-/** One stage by its indices: their range, what the teeth engaged at each are fit for, and what moving there costs. */
+/** One stage by its indices: their range, and what the teeth engaged at each are fit for. */
 final class StageTable {
     private static final byte CLEAN = (byte) Wear.CLEAN.ordinal();
     private static final byte WORN = (byte) Wear.WORN.ordinal();
@@ -21,9 +22,9 @@ final class StageTable {
     final int first;
     /** The largest index, at least {@link #first}. */
     final int last;
+    final EffortCost cost;
     private final byte[] wear;
-    private final long releaseMs;
-    private final long perToothMs;
+    private final IndexRange meeting;
 
     /** A sound stage; see {@link Soundness}. */
     StageTable(int stage, StageSpec spec) {
@@ -33,8 +34,8 @@ final class StageTable {
         this.first = range.first();
         this.last = range.last();
         this.wear = wear(spec.rows(), range);
-        this.releaseMs = spec.cost().releaseMs();
-        this.perToothMs = spec.cost().perToothMs();
+        this.meeting = spec.rows().meeting();
+        this.cost = spec.cost();
     }
 
     int count() {
@@ -61,9 +62,14 @@ final class StageTable {
         return last * pitch;
     }
 
-    /** The effort of a step, in milliseconds. */
-    long effort(int from, int to) {
-        return from == to ? 0 : releaseMs + perToothMs * Math.abs((long) to - from);
+    /** Whether the stage may stand at an index, over worn teeth or not. */
+    boolean isUsable(int index) {
+        return first <= index && index <= last && wear(index) != BARRED;
+    }
+
+    /** Whether the rows meet at an index, be it by one tooth. */
+    boolean meets(int index) {
+        return meeting.contains(index);
     }
 
     /**

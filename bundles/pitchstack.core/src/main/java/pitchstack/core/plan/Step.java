@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
-import java.util.ArrayList;
-import java.util.List;
-import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.Direction;
 
 /**
  * A change of one stage's index.
@@ -11,21 +9,31 @@ import pitchstack.core.stack.Setting;
  * @param stage the stage, counted from the lowest, 0
  * @param from the index before
  * @param to the index after, another one
+ * @param kind what it is for
  */
-public record Step(int stage, int from, int to) {
+public record Step(int stage, int from, int to, Kind kind) {
+    /** What a step is for. */
+    public enum Kind {
+        /** It takes the stage to its place. */
+        DIRECT,
+        /** It takes the stage one tooth past its place, so that it can come back in the direction asked for. */
+        FURTHER,
+        /** It takes the stage back that one tooth to its place; it follows a step of the kind before. */
+        RETURN
+    }
+
+    /** A step that takes a stage to its place. */
+    public Step(int stage, int from, int to) {
+        this(stage, from, to, Kind.DIRECT);
+    }
+
     /** Teeth moved, positive towards higher positions of the stage. */
     public int teeth() {
         return to - from;
     }
 
-    /** The steps from one setting to another, lowest stage first; none for a stage that stays. */
-    public static List<Step> between(Setting from, Setting to) {
-        List<Step> steps = new ArrayList<>();
-        for (int j = 0; j < from.size(); j++) {
-            if (from.index(j) != to.index(j)) {
-                steps.add(new Step(j, from.index(j), to.index(j)));
-            }
-        }
-        return steps;
+    /** Which way it goes. */
+    public Direction direction() {
+        return to > from ? Direction.FORWARD : Direction.BACK;
     }
 }

@@ -3,6 +3,7 @@ package pitchstack.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pitchstack.core.stack.AxisSpec;
 
 /**
@@ -72,6 +73,17 @@ public record Travel(long low, long high, long turn, long arcStart, long arcWidt
             addFree(windows, center, below ? center - turn + 1 : center, below ? center : center + turn - 1);
         }
         return windows;
+    }
+
+    /**
+     * The places about one that can be reached from it without passing a stop of a rotary axis.
+     *
+     * @return empty where there is no such stop, or the place does not lie in the free arc
+     */
+    Optional<Window> arcAround(long place) {
+        long into = turn == 0 ? 0 : Math.floorMod(place - arcStart, turn);
+        return turn == 0 || arcWidth == turn - 1 || into > arcWidth ? Optional.empty()
+                : Optional.of(new Window(place, place - into, place - into + arcWidth));
     }
 
     /** Whether a target lies in the free arc and in the arc that the rows reach. */

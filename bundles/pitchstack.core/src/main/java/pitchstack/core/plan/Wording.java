@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Direction;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.Scale;
 
@@ -22,21 +23,27 @@ public final class Wording {
         this.scale = axis.scale();
     }
 
-    /**
-     * One sentence for each stage to move, lowest first: {@code Rack: 3 teeth forward, from 12 to 15.}
-     *
-     * @param from where the stages stand
-     * @param to the setting to reach
-     */
-    public List<String> steps(Setting from, Setting to) {
-        return Step.between(from, to).stream().map(this::step).toList();
+    /** One sentence for each step of a move, in order: {@code Rack: 3 teeth forward, from 12 to 15.} */
+    public List<String> steps(PlannedSetting planned) {
+        return planned.steps().stream().map(this::step).toList();
     }
 
-    /** One step: which stage, how many teeth, which way, the count before and after. */
+    /**
+     * One step: which stage, how many teeth, which way, the count before and after, and what for where the stage goes
+     * one tooth further and comes back.
+     */
     public String step(Step step) {
         long teeth = Math.abs((long) step.to() - step.from());
         return name(step.stage()) + ": " + teeth + (teeth == 1 ? " tooth " : " teeth ")
-                + (step.to() > step.from() ? "forward" : "back") + ", from " + step.from() + " to " + step.to() + ".";
+                + way(step.direction()) + ", from " + step.from() + " to " + step.to() + switch (step.kind()) {
+                    case DIRECT -> ".";
+                    case FURTHER -> ", one tooth further than its place.";
+                    case RETURN -> ", so that it ends moving " + way(step.direction()) + ".";
+                };
+    }
+
+    private static String way(Direction direction) {
+        return direction == Direction.FORWARD ? "forward" : "back";
     }
 
     /** Where a setting has its stages: {@code Rack 12; Adapter -3; Carriage 3}. */
@@ -99,6 +106,6 @@ public final class Wording {
      * @param nearest the answer
      */
     public String reason(long target, long tolerance, Nearest nearest) {
-        return new ReasonWording(scale, target, tolerance, nearest).sentence();
+        return new ReasonWording(axis, target, tolerance, nearest).sentence();
     }
 }

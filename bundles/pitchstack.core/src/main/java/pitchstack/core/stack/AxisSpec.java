@@ -15,23 +15,30 @@ import pitchstack.core.units.Scale;
  * @param datum the position at which the carriage stands when every index is 0
  * @param low the lowest position allowed by a stop, where there is one
  * @param high the highest position allowed by a stop, where there is one
- * @param shiftLimits limits over several stages
+ * @param shiftLimits limits over several stages, kept at every step of a move
+ * @param approach in which direction every stage that moves must end its move
  * @param tolerance the tolerance of a target that names none, at least 0
  * @param wantedStep the step that the device is meant to reach everywhere, where one is stated
  */
 public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long datum, OptionalLong low,
-        OptionalLong high, List<ShiftLimit> shiftLimits, long tolerance, OptionalLong wantedStep) {
+        OptionalLong high, List<ShiftLimit> shiftLimits, Approach approach, long tolerance, OptionalLong wantedStep) {
     /** Copies the lists. */
     public AxisSpec {
         stages = List.copyOf(stages);
         shiftLimits = List.copyOf(shiftLimits);
     }
 
+    /** An axis whose moves may end in either direction. */
+    public AxisSpec(String name, Scale scale, List<StageSpec> stages, long datum, OptionalLong low, OptionalLong high,
+            List<ShiftLimit> shiftLimits, long tolerance, OptionalLong wantedStep) {
+        this(name, scale, stages, datum, low, high, shiftLimits, Approach.EITHER, tolerance, wantedStep);
+    }
+
     /** The same axis with another stage in place of one, counted from the lowest, 0. */
     public AxisSpec withStage(int number, StageSpec stage) {
         List<StageSpec> changed = new ArrayList<>(stages);
         changed.set(number, stage);
-        return new AxisSpec(name, scale, changed, datum, low, high, shiftLimits, tolerance, wantedStep);
+        return new AxisSpec(name, scale, changed, datum, low, high, shiftLimits, approach, tolerance, wantedStep);
     }
 
     /**

@@ -33,6 +33,12 @@ public record RowPair(RowSpec base, RowSpec rider, int start, int minimumEngaged
         return new IndexRange(least - rider.teeth() - start, base.teeth() - least - start);
     }
 
+    /** The indices at which the rows meet at all, be it by one tooth; empty if either has no tooth. */
+    public IndexRange meeting() {
+        return base.teeth() < 1 || rider.teeth() < 1 ? IndexRange.EMPTY
+                : new IndexRange(1 - rider.teeth() - start, base.teeth() - 1 - start);
+    }
+
     /** What the teeth engaged at an index are fit for: the worst mark on either row. */
     public Wear wearAt(int index) {
         return base.wearOn(engagedBase(index)).worse(rider.wearOn(engagedRider(index)));

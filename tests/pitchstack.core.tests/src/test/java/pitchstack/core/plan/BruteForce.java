@@ -24,8 +24,8 @@ import pitchstack.core.stack.WornRange;
  * sharing no code with the planner but the records.
  */
 public final class BruteForce {
-    /** A setting with all that the order needs. */
-    private record Line(PlannedSetting planned, boolean barred) { }
+    /** A setting with all that the order needs, and whether some move leads to it. */
+    private record Line(PlannedSetting planned, boolean barred, boolean movable) { }
 
     private static final Comparator<Line> BY_INDICES = Comparator.comparing(l -> l.planned.setting());
     private static final Comparator<Line> BY_EFFORT_ON = Comparator
@@ -44,6 +44,7 @@ public final class BruteForce {
     private final List<Map<Integer, Wear>> wears = new ArrayList<>();
     private final List<int[]> settings = new ArrayList<>();
     private PlanRequest request;
+    private BruteForceMoves moves;
     private List<Line> lines;
 
     BruteForce(AxisSpec axis) {
@@ -64,6 +65,7 @@ public final class BruteForce {
 
     Answer plan(PlanRequest asked) {
         request = asked;
+        moves = new BruteForceMoves(axis, asked.from(), asked.last());
         lines = settings.stream().map(this::line).toList();
         return answer();
     }
@@ -90,7 +92,7 @@ public final class BruteForce {
     }
 
     /** The engaged base teeth at an index, one by one. */
-    private static List<Integer> engaged(RowPair rows, int n) {
+    static List<Integer> engaged(RowPair rows, int n) {
         List<Integer> teeth = new ArrayList<>();
         for (int r = 0; r < rows.rider().teeth(); r++) {
             int b = rows.start() + n + r;
@@ -170,13 +172,9 @@ public final class BruteForce {
     }
 
     private Line line(int[] indices) {
-        long effort = 0;
         List<Integer> worn = new ArrayList<>();
         boolean barred = false;
         for (int j = 0; j < indices.length; j++) {
-            StageSpec stage = axis.stages().get(j);
-            long teeth = (long) indices[j] - request.from().index(j);
-            effort += teeth == 0 ? 0 : stage.cost().releaseMs() + stage.cost().perToothMs() * Math.abs(teeth);
             Wear wear = wears.get(j).get(indices[j]);
             barred |= wear == Wear.BARRED;
             if (wear == Wear.WORN) {
@@ -185,7 +183,9 @@ public final class BruteForce {
         }
         long place = place(indices);
         long position = turn == 0 ? place : ((place % turn) + turn) % turn;
-        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), effort, worn), barred);
+        Optional<List<Step>> steps = moves.steps(indices);
+        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), moves.effort(indices), worn,
+                steps.orElse(List.of())), barred, steps.isPresent());
     }
 
     /** Position minus target; on a rotary axis the short way round, half a turn counting as up. */
@@ -218,15 +218,15 @@ public final class BruteForce {
             int end = (int) Math.min(all.size(), 1L + request.alternatives());
             return new Answer.Reached(all.get(0), all.subList(1, end));
         }
-        return new Answer.Nearest(beside(usable, true), beside(usable, false), reason());
+        return new Answer.Nearest(beside(usable, true), beside(usable, false), reason(usable));
     }
 
     private List<Line> sorted(Predicate<Line> which) {
-        return lines.stream().filter(which.and(this::near)).sorted(ORDER).toList();
+        return lines.stream().filter(which.and(this::near)).filter(Line::movable).sorted(ORDER).toList();
     }
 
     private Optional<PlannedSetting> beside(Predicate<Line> which, boolean below) {
-        return lines.stream().filter(which).filter(l -> turn > 0 || isBelow(l) == below)
+        return lines.stream().filter(which).filter(Line::movable).filter(l -> turn > 0 || isBelow(l) == below)
                 .min(Comparator.comparingLong((Line l) -> way(l, below)).thenComparing(BY_EFFORT_ON)
                         .thenComparing(BY_INDICES))
                 .map(Line::planned);
@@ -246,7 +246,10 @@ public final class BruteForce {
         return below ? Math.floorMod(-up, turn) : up;
     }
 
-    private Reason reason() {
+    private Reason reason(Predicate<Line> usable) {
+        if (lines.stream().filter(usable).anyMatch(this::near)) {
+            return Reason.NO_MOVE;
+        }
         if (lines.stream().anyMatch(this::near)) {
             return Reason.UNUSABLE_TEETH;
         }

@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.stream.Stream;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Direction;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
@@ -46,7 +50,7 @@ public final class RandomStacks {
         }
         long datum = (random.nextInt(41) - 20) * unit;
         return new AxisSpec("random", turn > 0 ? new RotaryScale(turn) : new LinearScale(LengthUnit.MM), stages, datum,
-                stop(unit, turn), stop(unit, turn), limits(stages.size(), unit), 0, OptionalLong.empty());
+                stop(unit, turn), stop(unit, turn), limits(stages.size(), unit), approach(), 0, OptionalLong.empty());
     }
 
     PlanRequest request(AxisSpec axis) {
@@ -62,7 +66,16 @@ public final class RandomStacks {
         long tolerance = tolerance(unit);
         int alternatives = oneIn(3) ? oneIn(10) ? Integer.MAX_VALUE : random.nextInt(6) : 0;
         return new PlanRequest(target(axis.position(Setting.of(near)), tolerance, unit), tolerance, Setting.of(from),
-                WornPolicy.values()[random.nextInt(3)], alternatives);
+                directions(from.length), WornPolicy.values()[random.nextInt(3)], alternatives);
+    }
+
+    private Approach approach() {
+        return oneIn(2) ? Approach.EITHER : oneIn(2) ? Approach.FORWARD : Approach.BACK;
+    }
+
+    Directions directions(int stages) {
+        Direction[] all = Direction.values();
+        return new Directions(Stream.generate(() -> all[random.nextInt(all.length)]).limit(stages).toList());
     }
 
     private long tolerance(long unit) {
@@ -98,7 +111,7 @@ public final class RandomStacks {
         RowSpec base = row(1 + random.nextInt(8));
         RowSpec rider = row(1 + random.nextInt(6));
         int minimum = random.nextInt(Math.min(base.teeth(), rider.teeth()) + 1) - (oneIn(10) ? 2 : 0);
-        EffortCost cost = new EffortCost(random.nextInt(4), random.nextInt(3));
+        EffortCost cost = new EffortCost(random.nextInt(4), random.nextInt(3), oneIn(3) ? random.nextInt(4) : 0);
         return new StageSpec("s" + number, Source.PRINTED, pitch, pitch,
                 new RowPair(base, rider, random.nextInt(13) - 5, minimum), cost);
     }

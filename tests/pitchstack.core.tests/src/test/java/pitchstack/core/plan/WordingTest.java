@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pitchstack.core.plan.Answer.Nearest;
+import pitchstack.core.plan.Step.Kind;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.RowPair;
@@ -34,14 +36,47 @@ class WordingTest {
     @Test
     void saysWhichStageMovesHowFarAndWhichWayLowestStageFirst() {
         assertEquals(List.of("Rack: 3 teeth forward, from 12 to 15.", "Adapter: 1 tooth back, from 0 to -1."),
-                wording.steps(Setting.of(12, 0), Setting.of(15, -1)));
+                wording.steps(moved(new Step(0, 12, 15), new Step(1, 0, -1))));
     }
 
     @Test
-    void saysNothingOfAStageThatStays() {
-        assertEquals(List.of("Adapter: 1 tooth forward, from -1 to 0."),
-                wording.steps(Setting.of(12, -1), Setting.of(12, 0)));
-        assertEquals(List.of(), wording.steps(ZERO, ZERO));
+    void keepsTheOrderOfTheStepsAndSaysNothingWhereThereIsNone() {
+        assertEquals(List.of("Adapter: 1 tooth forward, from -1 to 0.", "Rack: 1 tooth back, from 2 to 1."),
+                wording.steps(moved(new Step(1, -1, 0), new Step(0, 2, 1))));
+        assertEquals(List.of(), wording.steps(moved()));
+    }
+
+    @Test
+    void saysThatAStageGoesOneToothFurtherAndComesBack() {
+        assertEquals(List.of("Rack: 4 teeth back, from 15 to 11, one tooth further than its place.",
+                "Rack: 1 tooth forward, from 11 to 12, so that it ends moving forward."),
+                wording.steps(moved(new Step(0, 15, 11, Kind.FURTHER), new Step(0, 11, 12, Kind.RETURN))));
+        assertEquals("Adapter: 1 tooth back, from 1 to 0, so that it ends moving back.",
+                wording.step(new Step(1, 1, 0, Kind.RETURN)));
+    }
+
+    @Test
+    void saysWhyASettingCannotBeMovedTo() {
+        Nearest nearest = nearest(Reason.NO_MOVE, at(95 * MM, -5 * MM), Optional.empty());
+        String start = "100.000 mm could be set, but not from where the stages stand: ";
+        String tooth = "a stage must come back by one tooth at the end, and the tooth further may not be used";
+        String order = "every order of steps breaks a shift limit or passes a stop on the way";
+        String end = "; the nearest position that can be set is 95.000 mm.";
+        assertEquals(start + order + end, wording.reason(100 * MM, 0, nearest));
+        assertEquals(start + tooth + end, limited(OptionalLong.empty()).reason(100 * MM, 0, nearest));
+        assertEquals(start + tooth + ", or " + order + end, limited(OptionalLong.of(0)).reason(100 * MM, 0, nearest));
+        assertEquals(start + tooth + "; nothing at all can be set from there.", limited(OptionalLong.empty())
+                .reason(100 * MM, 0, nearest(Reason.NO_MOVE, Optional.empty(), Optional.empty())));
+    }
+
+    private static Wording limited(OptionalLong low) {
+        AxisSpec axis = axis(METRIC, "Rack", "Adapter");
+        return new Wording(new AxisSpec("Axis", METRIC, axis.stages(), 0, low, OptionalLong.empty(), List.of(),
+                Approach.FORWARD, 0, OptionalLong.empty()));
+    }
+
+    private static PlannedSetting moved(Step... steps) {
+        return new PlannedSetting(ZERO, 0, 0, 0, List.of(), List.of(steps));
     }
 
     @Test
@@ -78,7 +113,7 @@ class WordingTest {
     @CsvSource({"0, 0 s", "500, 0.5 s", "14000, 14 s", "59999, 59.999 s", "60000, 1 min", "160000, 2 min 40 s",
         "60500, 1 min 0.5 s"})
     void givesTheEffortInMinutesAndSeconds(long milliseconds, String words) {
-        assertEquals(words, wording.effort(new PlannedSetting(ZERO, 0, 0, milliseconds, List.of())));
+        assertEquals(words, wording.effort(new PlannedSetting(ZERO, 0, 0, milliseconds, List.of(), List.of())));
     }
 
     @Test
@@ -168,11 +203,11 @@ class WordingTest {
     }
 
     private static PlannedSetting planned(long position, long error) {
-        return new PlannedSetting(ZERO, position, error, 0, List.of());
+        return new PlannedSetting(ZERO, position, error, 0, List.of(), List.of());
     }
 
     private static PlannedSetting worn(Integer... stages) {
-        return new PlannedSetting(ZERO, 0, 0, 0, List.of(stages));
+        return new PlannedSetting(ZERO, 0, 0, 0, List.of(stages), List.of());
     }
 
     private static AxisSpec axis(Scale scale, String... stageNames) {

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.Arrays;
+
+/**
+ * Finds an order of the steps of a move in which every limit holds after each; between the ends of a step a shift only
+ * grows or only falls, so the ends suffice. A limit that is broken at the start need only hold at the end, and so does
+ * one over a stage whose rows do not meet at the start. One object serves one starting setting and one thread.
+ */
+final class MoveOrder {
+    private final StageMoves[] stages;
+    /** The limits that hold at the start. */
+    private final ShiftBand[] bands;
+    private final long[] startShift;
+    /** By set of stages moved, one bit a stage: whether no order of the rest is left. */
+    private final boolean[] dead;
+    private final int[] order;
+    private int[] to;
+    private int toMove;
+
+    /**
+     * @param stages the moves of every stage
+     * @param bands every limit
+     */
+    MoveOrder(StageMoves[] stages, ShiftBand[] bands) {
+        this.stages = stages;
+        this.bands = Arrays.stream(bands).filter(this::holdsAtStart).toArray(ShiftBand[]::new);
+        this.startShift = Arrays.stream(this.bands).mapToLong(this::shiftAtStart).toArray();
+        this.dead = this.bands.length == 0 ? null : new boolean[1 << stages.length];
+        this.order = new int[stages.length];
+    }
+
+    private boolean holdsAtStart(ShiftBand band) {
+        for (int j = band.lowest(); j <= band.highest(); j++) {
+            if (!stages[j].table.meets(stages[j].from)) {
+                return false;
+            }
+        }
+        return band.contains(shiftAtStart(band));
+    }
+
+    private long shiftAtStart(ShiftBand band) {
+        long shift = 0;
+        for (int j = band.lowest(); j <= band.highest(); j++) {
+            shift += stages[j].from * stages[j].table.pitch;
+        }
+        return shift;
+    }
+
+    /** Whether there is no limit to keep, so that the stages may move in any order. */
+    boolean isFree() {
+        return bands.length == 0;
+    }
+
+    /**
+     * The stages in the order in which they move, the first such order if one compares the stages from the first step
+     * on; those that stay are left out.
+     *
+     * @param indices one index a stage
+     * @return null where there is no such order
+     */
+    int[] find(int[] indices) {
+        to = indices;
+        toMove = 0;
+        for (StageMoves stage : stages) {
+            toMove |= indices[stage.table.stage] == stage.from ? 0 : 1 << stage.table.stage;
+        }
+        if (!isFree()) {
+            Arrays.fill(dead, false);
+        }
+        return extend(0, 0) ? Arrays.copyOf(order, Integer.bitCount(toMove)) : null;
+    }
+
+    private boolean extend(int moved, int steps) {
+        if (moved == toMove) {
+            return true;
+        }
+        for (int j = 0; j < stages.length; j++) {
+            int next = moved | 1 << j;
+            if (next != moved && (toMove & 1 << j) != 0 && (isFree() || !dead[next] && canMove(j, moved))) {
+                order[steps] = j;
+                if (extend(next, steps + 1)) {
+                    return true;
+                }
+                dead[next] = true;
+            }
+        }
+        return false;
+    }
+
+    private boolean canMove(int stage, int moved) {
+        long pitch = stages[stage].table.pitch;
+        int from = stages[stage].from;
+        for (int b = 0; b < bands.length; b++) {
+            if (bands[b].concerns(stage)) {
+                long before = shift(b, moved);
+                if (!bands[b].contains(before + (stages[stage].turn(to[stage]) - from) * pitch)
+                        || !bands[b].contains(before + (to[stage] - from) * pitch)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private long shift(int band, int moved) {
+        long shift = startShift[band];
+        for (int j = bands[band].lowest(); j <= bands[band].highest(); j++) {
+            if ((moved & 1 << j) != 0) {
+                shift += (to[j] - stages[j].from) * stages[j].table.pitch;
+            }
+        }
+        return shift;
+    }
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.stack;
+
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Which way each stage of an axis moved last. A stage that does not move keeps its own.
+ *
+ * @param byStage one a stage, lowest stage first
+ */
+public record Directions(List<Direction> byStage) {
+    /** Copies the list. */
+    public Directions {
+        byStage = List.copyOf(byStage);
+    }
+
+    /** Nothing is known of any stage. */
+    public static Directions unknown(int stages) {
+        return new Directions(Collections.nCopies(stages, Direction.UNKNOWN));
+    }
+
+    /** These, lowest stage first. */
+    public static Directions of(Direction... byStage) {
+        return new Directions(List.of(byStage));
+    }
+
+    /** How many stages there are. */
+    public int size() {
+        return byStage.size();
+    }
+
+    /** Of one stage, counted from the lowest, 0. */
+    public Direction of(int stage) {
+        return byStage.get(stage);
+    }
+}
