@@ -7,7 +7,8 @@ import pitchstack.core.stack.Setting;
 /**
  * What to find.
  *
- * @param target the wanted position, a count of the axis's scale
+ * @param target the wanted position, a count of the axis's scale; for a relative move see
+ *     {@link pitchstack.core.stack.AxisSpec#positionFrom}
  * @param tolerance the largest error that counts as reached, itself included; at least 0
  * @param from where the stages stand now; it may be a setting that could not be chosen, such as one over barred teeth
  * @param last which way each stage moved last, for what turning round costs

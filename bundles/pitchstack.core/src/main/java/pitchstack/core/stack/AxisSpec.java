@@ -55,6 +55,19 @@ public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long da
         return scale.wrap(x);
     }
 
+    /**
+     * The position a distance away from where a setting puts the carriage, whether or not the setting could be chosen:
+     * the target of a relative move. It is exact, and on a rotary axis within one turn.
+     *
+     * @param setting where the stages stand
+     * @param difference how far, positive towards higher positions
+     * @throws ArithmeticException if it does not fit a {@code long}, which on a rotary axis it always does
+     */
+    public long positionFrom(Setting setting, long difference) {
+        long way = scale.turn() == 0 ? difference : Math.floorMod(difference, scale.turn());
+        return scale.wrap(Math.addExact(position(setting), way));
+    }
+
     /** What the teeth engaged in a setting are fit for: the worst of its stages. */
     public Wear wearAt(Setting setting) {
         Wear worst = Wear.CLEAN;
