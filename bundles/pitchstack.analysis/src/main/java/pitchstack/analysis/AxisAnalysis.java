@@ -9,6 +9,7 @@ import pitchstack.core.check.Severity;
 import pitchstack.core.check.Subject;
 import pitchstack.core.plan.Planner;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
@@ -67,6 +68,11 @@ public final class AxisAnalysis {
     /** Where the stages stand. */
     public Setting current() {
         return reading.current();
+    }
+
+    /** Which way each stage moved last. */
+    public Directions last() {
+        return reading.last();
     }
 
     /** What the checks found. */

@@ -8,11 +8,15 @@ import java.util.function.ToLongFunction;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Place;
 import pitchstack.core.check.Severity;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Direction;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Source;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.ToothSpan;
@@ -23,7 +27,9 @@ import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.RotaryScale;
 import pitchstack.core.units.Scale;
+import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
+import pitchstack.model.LastMove;
 import pitchstack.model.Positioner;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
@@ -61,12 +67,14 @@ public final class AxisReader {
             stages.add(stage(axis.getStages().get(j), j));
         }
         AxisSpec spec = new AxisSpec(text(axis.getName()), scale, stages, axisLength("datum", axis.getDatum()).orElse(0),
-                axisLength("lowest position", axis.getLow()), axisLength("highest position", axis.getHigh()), List.of(),
-                axisLength("tolerance", axis.getTolerance()).orElse(0), axisLength("wanted step", axis.getWantedStep()));
+                axisLength("lowest position", axis.getLow()), axisLength("highest position", axis.getHigh()), shiftLimits(),
+                approach(axis.getApproach()), axisLength("tolerance", axis.getTolerance()).orElse(0),
+                axisLength("wanted step", axis.getWantedStep()));
         Setting current = Setting.of(axis.getStages().stream().mapToInt(Stage::getIndex).toArray());
+        Directions last = new Directions(axis.getStages().stream().map(stage -> direction(stage.getLastMove())).toList());
         double lineWidth = length("line width", Place.AXIS, positioner.getLineWidth(),
                 new LinearScale(LengthUnit.MM)::parse).orElse(0) / FEMTOMETRES_IN_METRE;
-        return new AxisReading(spec, current, lineWidth, unreadable);
+        return new AxisReading(spec, current, last, lineWidth, unreadable);
     }
 
     private Scale readScale() {
@@ -85,9 +93,32 @@ public final class AxisReader {
                 t -> Quantities.pitchToday(nominal, stage, scale, positioner.getTemperatureC())).orElse(0);
         RowPair rows = new RowPair(row(stage.getBaseRow()), row(stage.getRiderRow()), stage.getStart(),
                 stage.getMinimumEngaged());
-        EffortCost cost = new EffortCost(milliseconds(stage.getReleaseSeconds()), milliseconds(stage.getPerToothSeconds()));
+        EffortCost cost = new EffortCost(milliseconds(stage.getReleaseSeconds()), milliseconds(stage.getPerToothSeconds()),
+                milliseconds(stage.getReversalSeconds()));
         return new StageSpec(text(stage.getName()),
                 stage.getSource() == StageSource.PRINTED ? Source.PRINTED : Source.BOUGHT, nominal, today, rows, cost);
+    }
+
+    /** People count stages from 1, the core from 0. */
+    private List<ShiftLimit> shiftLimits() {
+        return axis.getShiftLimits().stream().map(limit -> new ShiftLimit(limit.getLowest() - 1, limit.getHighest() - 1,
+                length("shift limit", Place.AXIS, limit.getLimit(), scale::parse).orElse(0))).toList();
+    }
+
+    private static Approach approach(ApproachRule rule) {
+        return switch (rule) {
+            case EITHER -> Approach.EITHER;
+            case FORWARD -> Approach.FORWARD;
+            case BACK -> Approach.BACK;
+        };
+    }
+
+    private static Direction direction(LastMove move) {
+        return switch (move) {
+            case NONE -> Direction.UNKNOWN;
+            case FORWARD -> Direction.FORWARD;
+            case BACK -> Direction.BACK;
+        };
     }
 
     private static RowSpec row(Row row) {

@@ -4,6 +4,7 @@ package pitchstack.analysis;
 import java.util.List;
 import pitchstack.core.check.Finding;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 
 /**
@@ -11,10 +12,11 @@ import pitchstack.core.stack.Setting;
  *
  * @param spec the axis in numbers; where a text could not be read, its number is 0
  * @param current where the stages stand
+ * @param last which way each stage moved last
  * @param lineWidthM width of a printed line in metres
  * @param unreadable one finding for each text that could not be read
  */
-public record AxisReading(AxisSpec spec, Setting current, double lineWidthM, List<Finding> unreadable) {
+public record AxisReading(AxisSpec spec, Setting current, Directions last, double lineWidthM, List<Finding> unreadable) {
     /** Copies the list. */
     public AxisReading {
         unreadable = List.copyOf(unreadable);

@@ -57,7 +57,7 @@ final class PlanCommand implements Callable<Integer> {
         LoadedStack stack = LoadedStack.load(file);
         AxisAnalysis analysis = stack.analysis(axis);
         Planner planner = planner(stack, analysis);
-        PlanRequest request = options.request(analysis.spec(), analysis.current());
+        PlanRequest request = options.request(analysis.spec(), analysis.current(), analysis.last());
         Answer answer = planner.plan(request);
         PrintWriter out = command.commandLine().getOut();
         if (json) {
@@ -81,7 +81,8 @@ final class PlanCommand implements Callable<Integer> {
 
     /** Says what refusing worn teeth has cost, where it has cost the target. */
     private static void tellOfWornTeeth(PrintWriter out, Planner planner, PlanRequest request, Answer answer) {
-        PlanRequest overWorn = new PlanRequest(request.target(), request.tolerance(), request.from(), WornPolicy.AVOID, 0);
+        PlanRequest overWorn = new PlanRequest(request.target(), request.tolerance(), request.from(), request.last(),
+                WornPolicy.AVOID, 0);
         if (request.worn() == WornPolicy.NEVER && answer instanceof Answer.Nearest
                 && planner.plan(overWorn) instanceof Answer.Reached) {
             out.println();

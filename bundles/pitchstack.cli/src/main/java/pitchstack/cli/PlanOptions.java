@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
@@ -39,12 +40,14 @@ final class PlanOptions {
      *
      * @param axis the axis to plan on
      * @param current where its stages stand in the file
+     * @param last which way they moved last, in the file; not known of a setting that is typed
      * @throws BadInputException if an option cannot be read
      */
-    PlanRequest request(AxisSpec axis, Setting current) throws BadInputException {
+    PlanRequest request(AxisSpec axis, Setting current, Directions last) throws BadInputException {
         long target = length(axis.scale(), "--at", at);
         Setting start = from == null ? StartingSetting.inFile(axis, current) : StartingSetting.typed(axis, from);
-        return new PlanRequest(target, tolerance(axis), start, worn(), alternatives());
+        Directions moved = from == null ? last : Directions.unknown(start.size());
+        return new PlanRequest(target, tolerance(axis), start, moved, worn(), alternatives());
     }
 
     private long tolerance(AxisSpec axis) throws BadInputException {

@@ -5,6 +5,7 @@ import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
+import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
@@ -21,13 +22,18 @@ import pitchstack.model.WornRange;
 public record AddElement<T extends EObject>(EList<T> list, int position, T element, String label) implements Edit {
     /** Puts a stage on an axis, the lowest at position 0. */
     public static Edit stage(Axis axis, int position, Stage stage) {
-        return new AddElement<>(axis.getStages(), position, stage, "Add stage “" + stage.getName() + "”");
+        return new AddStage(axis, position, stage);
     }
 
     /** Adds a target to the end of an axis's list. */
     public static Edit target(Axis axis, Target target) {
         return new AddElement<>(axis.getTargets(), axis.getTargets().size(), target,
                 "Add target “" + target.getName() + "”");
+    }
+
+    /** Limits how far bodies of an axis may stand off each other. */
+    public static Edit shiftLimit(Axis axis, ShiftLimit limit) {
+        return new AddElement<>(axis.getShiftLimits(), axis.getShiftLimits().size(), limit, "Add shift limit");
     }
 
     /** Marks teeth of a row. */

@@ -3,9 +3,12 @@ package pitchstack.edit;
 
 import pitchstack.core.stack.Setting;
 import pitchstack.model.Axis;
+import pitchstack.model.LastMove;
+import pitchstack.model.Stage;
 
 /**
- * Moves every stage of an axis to a setting.
+ * Moves every stage of an axis to a setting as a plan would, and notes which way each went last: where the axis asks for
+ * an approach, that way.
  *
  * @param axis the axis
  * @param setting one index a stage
@@ -27,7 +30,15 @@ public record ApplySetting(Axis axis, Setting setting) implements Edit {
     @Override
     public void apply() {
         for (int j = 0; j < setting.size(); j++) {
-            axis.getStages().get(j).setIndex(setting.index(j));
+            Stage stage = axis.getStages().get(j);
+            if (stage.getIndex() != setting.index(j)) {
+                new MoveStage(stage, setting.index(j)).apply();
+                switch (axis.getApproach()) {
+                    case EITHER -> { }
+                    case FORWARD -> stage.setLastMove(LastMove.FORWARD);
+                    case BACK -> stage.setLastMove(LastMove.BACK);
+                }
+            }
         }
     }
 }

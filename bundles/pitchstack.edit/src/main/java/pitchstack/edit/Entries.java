@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -62,10 +63,17 @@ final class Entries {
 
     /** A whole number from least to most. */
     Property integer(EAttribute feature, String label, String tooltip, String group, int least, int most) {
+        return integer(feature, label, tooltip, group, least, most, value -> change(feature, label, value));
+    }
+
+    /** A whole number from least to most, and the edit that sets it. */
+    Property integer(EAttribute feature, String label, String tooltip, String group, int least, int most,
+            IntFunction<Edit> edit) {
         return typed(feature, label, tooltip, group, String.valueOf(element.eGet(feature)), typed -> {
             try {
                 int value = Integer.parseInt(typed.strip());
-                return value >= least && value <= most ? set(feature, label, value) : outside(label, typed, least, most);
+                return value >= least && value <= most ? new Entry.Accepted(edit.apply(value))
+                        : outside(label, typed, least, most);
             } catch (NumberFormatException notWhole) {
                 return outside(label, typed, least, most);
             }
@@ -111,7 +119,11 @@ final class Entries {
     }
 
     private Entry set(EAttribute feature, String label, Object value) {
-        return new Entry.Accepted(new SetValue(element, feature, value, "Change " + label + " of " + named));
+        return new Entry.Accepted(change(feature, label, value));
+    }
+
+    private Edit change(EAttribute feature, String label, Object value) {
+        return new SetValue(element, feature, value, "Change " + label + " of " + named);
     }
 
     private String current(EAttribute feature) {

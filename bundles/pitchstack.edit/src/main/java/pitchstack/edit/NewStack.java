@@ -2,10 +2,12 @@
 package pitchstack.edit;
 
 import pitchstack.model.Axis;
+import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
 import pitchstack.model.Row;
+import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.StageSource;
 import pitchstack.model.WearKind;
@@ -37,6 +39,14 @@ public final class NewStack {
     /** A printed stage to put on top of an axis: 30 teeth of 5 mm on 60. */
     public static Stage stage(Axis axis) {
         return stage("Stage " + (axis.getStages().size() + 1), StageSource.PRINTED, "5 mm", 60, 30, 15);
+    }
+
+    /** A limit of 10 mm on all stages of an axis together. */
+    public static ShiftLimit shiftLimit(Axis axis) {
+        ShiftLimit limit = FACTORY.createShiftLimit();
+        limit.setHighest(Math.max(1, axis.getStages().size()));
+        limit.setLimit(axis.getKind() == AxisKind.LINEAR ? "10 mm" : "10°");
+        return limit;
     }
 
     /** One tooth marked as worn. */

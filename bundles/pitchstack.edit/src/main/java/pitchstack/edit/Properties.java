@@ -8,12 +8,14 @@ import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
+import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Positioner;
 import pitchstack.model.Row;
+import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WearKind;
@@ -28,6 +30,7 @@ public final class Properties {
     private static final String TEETH = "Teeth";
     private static final String TARGET = "Target";
     private static final String TITLE = "Title";
+    private static final String SHIFT = "Shift limit";
 
     private Properties() {
     }
@@ -53,6 +56,9 @@ public final class Properties {
         }
         if (element instanceof Target target) {
             return target(session, target);
+        }
+        if (element instanceof ShiftLimit limit) {
+            return shiftLimit(session, limit);
         }
         return element instanceof Positioner positioner ? positioner(positioner) : List.of();
     }
@@ -82,6 +88,8 @@ public final class Properties {
                         TRAVEL, true, scale::parse),
                 entries.quantity(Literals.AXIS__HIGH, "highest position", "Where a stop ends the travel above; empty if none.",
                         TRAVEL, true, scale::parse),
+                entries.choice(Literals.AXIS__APPROACH, "approach", "In which direction every stage must end its move, so that "
+                        + "its teeth always seat from the same side.", TRAVEL, ApproachRule.VALUES),
                 entries.quantity(Literals.AXIS__TOLERANCE, "tolerance", "The largest error that counts as reached.", TARGET,
                         true, above(scale, "A tolerance", -1)),
                 entries.quantity(Literals.AXIS__WANTED_STEP, "wanted step",
@@ -122,6 +130,19 @@ public final class Properties {
                         "The largest error that counts as reached; empty for the tolerance of the axis.", TARGET, true,
                         above(scale, "A tolerance", -1)),
                 entries.text(Literals.TARGET__NOTE, "note", "Anything worth knowing.", TARGET));
+    }
+
+    private static List<Property> shiftLimit(Session session, ShiftLimit limit) {
+        Axis axis = (Axis) limit.eContainer();
+        Entries entries = new Entries(limit, "a shift limit");
+        return List.of(
+                entries.integer(Literals.SHIFT_LIMIT__LOWEST, "lowest stage", "The lowest stage that counts; stages count "
+                        + "from 1 at the bottom.", SHIFT, 1, Math.max(1, limit.getHighest())),
+                entries.integer(Literals.SHIFT_LIMIT__HIGHEST, "highest stage", "The highest stage that counts, that one "
+                        + "included.", SHIFT, Math.max(1, limit.getLowest()), Math.max(1, axis.getStages().size())),
+                entries.quantity(Literals.SHIFT_LIMIT__LIMIT, "limit", "How far the body on the highest stage may stand off "
+                        + "the one under the lowest, to either side, at every step of a move.", SHIFT, false,
+                        above(session.analysis(axis).spec().scale(), "A shift limit", -1)));
     }
 
     /** Reads a quantity that must lie above a bound, given in counts: 0, or −1 for “not negative”. */

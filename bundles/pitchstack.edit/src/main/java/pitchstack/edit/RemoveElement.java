@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import pitchstack.model.Axis;
+import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
@@ -10,7 +13,7 @@ import pitchstack.model.WornRange;
 /**
  * Takes an element out of the document.
  *
- * @param element a stage, a target or a worn range
+ * @param element a stage, a target, a worn range or a shift limit
  */
 public record RemoveElement(EObject element) implements Edit {
     /** Refuses what cannot be removed alone. */
@@ -20,9 +23,10 @@ public record RemoveElement(EObject element) implements Edit {
         }
     }
 
-    /** Whether an element can be removed: a stage, a target or a worn range that is part of a document. */
+    /** Whether an element can be removed: a stage, a target, a worn range or a shift limit that is part of a document. */
     public static boolean canRemove(EObject element) {
-        return (element instanceof Stage || element instanceof Target || element instanceof WornRange)
+        return (element instanceof Stage || element instanceof Target || element instanceof WornRange
+                || element instanceof ShiftLimit)
                 && element.eContainer() != null;
     }
 
@@ -31,11 +35,30 @@ public record RemoveElement(EObject element) implements Edit {
         if (element instanceof Stage stage) {
             return "Delete stage “" + stage.getName() + "”";
         }
-        return element instanceof Target target ? "Delete target “" + target.getName() + "”" : "Delete worn range";
+        if (element instanceof Target target) {
+            return "Delete target “" + target.getName() + "”";
+        }
+        return element instanceof WornRange ? "Delete worn range" : "Delete shift limit";
     }
 
     @Override
     public void apply() {
+        if (element instanceof Stage stage) {
+            renumberLimits(stage, (Axis) stage.eContainer());
+        }
         EcoreUtil.remove(element);
+    }
+
+    /** Shift limits go on naming the stages that are left; one over the removed stage alone goes with it. */
+    private static void renumberLimits(Stage stage, Axis axis) {
+        int number = axis.getStages().indexOf(stage) + 1;
+        for (ShiftLimit limit : List.copyOf(axis.getShiftLimits())) {
+            if (limit.getLowest() == number && limit.getHighest() == number) {
+                axis.getShiftLimits().remove(limit);
+            } else {
+                limit.setLowest(limit.getLowest() - (limit.getLowest() > number ? 1 : 0));
+                limit.setHighest(limit.getHighest() - (limit.getHighest() >= number ? 1 : 0));
+            }
+        }
     }
 }

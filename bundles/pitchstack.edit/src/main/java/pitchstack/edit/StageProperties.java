@@ -11,6 +11,7 @@ import pitchstack.core.units.Pitch;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
 import pitchstack.model.Axis;
+import pitchstack.model.LastMove;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Stage;
 import pitchstack.model.StageSource;
@@ -43,7 +44,7 @@ final class StageProperties {
                         + (scale.turn() > 0 ? ", 360 per turn." : "."), STAGE, false, typed -> readPitch(typed, scale)),
                 Entries.derived("spacing", "spacing", "The pitch as a spacing, with today's correction.", STAGE,
                         scale.format(spec.pitch())),
-                index(entries, indices),
+                index(entries, stage, indices),
                 Entries.derived("indices", "index range", "Follows from the two rows and the least engaged teeth.", TEETH,
                         indices.isEmpty() ? "none: the rows never meet" : indices.first() + " to " + indices.last()),
                 Entries.derived("engaged", "engaged teeth", "Rider teeth that lie over base teeth now.", TEETH,
@@ -57,6 +58,10 @@ final class StageProperties {
                         EFFORT, 0, LONGEST_SECONDS),
                 entries.decimal(Literals.STAGE__PER_TOOTH_SECONDS, "per tooth (s)", "Seconds for each tooth counted.", EFFORT, 0,
                         LONGEST_SECONDS),
+                entries.decimal(Literals.STAGE__REVERSAL_SECONDS, "turning round (s)",
+                        "Seconds each time this stage starts to move against its last direction.", EFFORT, 0, LONGEST_SECONDS),
+                entries.choice(Literals.STAGE__LAST_MOVE, "last move", "Which way this stage moved last; none where that is not "
+                        + "known.", EFFORT, LastMove.VALUES),
                 entries.text(Literals.STAGE__MATERIAL, "material", "What the teeth are made of.", MATERIAL),
                 entries.decimal(Literals.STAGE__EXPANSION_PPM_PER_K, "expansion (ppm/K)",
                         "Thermal expansion; steel is near 11.5, PLA near 68. 0 leaves temperature out.", MATERIAL, -1000, 1000),
@@ -66,11 +71,11 @@ final class StageProperties {
                         "How much longer the made pitch is than the drawn one.", MATERIAL, -MOST_PPM, MOST_PPM));
     }
 
-    private static Property index(Entries entries, IndexRange indices) {
+    private static Property index(Entries entries, Stage stage, IndexRange indices) {
         return indices.isEmpty()
                 ? Entries.derived("index", "index", "Teeth by which the stage stands off its zero.", STAGE, "none")
                 : entries.integer(Literals.STAGE__INDEX, "index", "Teeth by which the stage stands off its zero.", STAGE,
-                        indices.first(), indices.last());
+                        indices.first(), indices.last(), index -> new MoveStage(stage, index));
     }
 
     private static void readPitch(String typed, Scale scale) {

@@ -126,7 +126,7 @@ final class Dialogue {
     private void plan() {
         control().getDisplay().timerExec(-1, plan);
         AxisAnalysis analysis = session.analysis();
-        Question.Reading reading = page.form().question().read(analysis.spec(), session.shown());
+        Question.Reading reading = page.form().question().read(analysis.spec(), session.shown(), analysis.last());
         page.form().problem(reading);
         page.saved().setSavable(reading instanceof Question.Reading.Asked);
         if (reading instanceof Question.Reading.Asked asked) {

@@ -4,6 +4,7 @@ package pitchstack.ui.views.targets;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.QuantityException;
 
@@ -53,7 +54,7 @@ record Question(String target, String tolerance, WornPolicy worn) {
      * @param axis the axis to plan on
      * @param from where its stages stand
      */
-    Reading read(AxisSpec axis, Setting from) {
+    Reading read(AxisSpec axis, Setting from, Directions last) {
         long allowed;
         try {
             allowed = tolerance.isBlank() ? axis.tolerance() : axis.scale().parse(tolerance);
@@ -68,7 +69,7 @@ record Question(String target, String tolerance, WornPolicy worn) {
             return new Reading.Nothing();
         }
         try {
-            return new Reading.Asked(new PlanRequest(axis.scale().parse(target), allowed, from, worn, ALTERNATIVES));
+            return new Reading.Asked(new PlanRequest(axis.scale().parse(target), allowed, from, last, worn, ALTERNATIVES));
         } catch (QuantityException e) {
             return new Reading.BadTarget(e.getMessage());
         }

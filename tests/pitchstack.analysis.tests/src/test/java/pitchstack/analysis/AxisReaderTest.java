@@ -11,15 +11,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Direction;
+import pitchstack.core.stack.Directions;
+import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
+import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
+import pitchstack.model.LastMove;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
 import pitchstack.model.WearKind;
@@ -49,6 +56,39 @@ class AxisReaderTest {
         inches.getAxes().get(0).setDatum("1/2");
         assertEquals(6_350_000_000_000L, spec(inches).stages().get(0).pitch());
         assertEquals(12_700_000_000_000L, spec(inches).datum());
+    }
+
+    @Test
+    void readsShiftLimitsApproachAndTurningRound() {
+        Positioner positioner = Samples.positioner(AxisKind.LINEAR, "5 mm", "4.9 mm", "4.8 mm");
+        Axis axis = positioner.getAxes().get(0);
+        axis.setApproach(ApproachRule.BACK);
+        axis.getStages().get(1).setReversalSeconds(2.5);
+        axis.getStages().get(2).setLastMove(LastMove.FORWARD);
+        var limit = PitchstackFactory.eINSTANCE.createShiftLimit();
+        limit.setLowest(2);
+        limit.setHighest(3);
+        limit.setLimit("15 mm");
+        axis.getShiftLimits().add(limit);
+        AxisReading reading = AxisReader.read(positioner, axis);
+        assertEquals(List.of(), reading.unreadable());
+        assertEquals(Approach.BACK, reading.spec().approach());
+        assertEquals(new EffortCost(4000, 1000, 2500), reading.spec().stages().get(1).cost());
+        assertEquals(Directions.of(Direction.UNKNOWN, Direction.UNKNOWN, Direction.FORWARD), reading.last());
+        // People count stages from 1, the core from 0.
+        assertEquals(List.of(new ShiftLimit(1, 2, 15 * MM)), reading.spec().shiftLimits());
+        limit.setLimit("wide");
+        assertEquals("unreadable-shift-limit", AxisReader.read(positioner, axis).unreadable().get(0).id());
+    }
+
+    @Test
+    void takesWhatAFileDoesNotSayAsNoRuleAndNoCost() {
+        AxisReading reading = AxisReader.read(Samples.positioner(AxisKind.LINEAR, "5 mm"),
+                Samples.positioner(AxisKind.LINEAR, "5 mm").getAxes().get(0));
+        assertEquals(Approach.EITHER, reading.spec().approach());
+        assertEquals(List.of(), reading.spec().shiftLimits());
+        assertEquals(0, reading.spec().stages().get(0).cost().reversalMs());
+        assertEquals(Directions.unknown(1), reading.last());
     }
 
     @Test

@@ -27,6 +27,35 @@ class PlanJsonTest {
     }
 
     @Test
+    void hasTwoStepsWhereAStageGoesOneToothFurtherAndComesBack() throws Exception {
+        String forward = StackTexts.COMMON_PRACTICE.replace("<axes ", "<axes approach=\"forward\" ");
+        // Forward 1: 4 + 1 s; back 1 goes back 2 and forward 1: 4 + 3 s.
+        assertJson("{'reached':true,'unit':'mm','setting':[1,-1],'position':'0.1','error':'0','effortSeconds':12,"
+                + "'steps':[{'stage':'Rack','from':0,'to':1},{'stage':'Fine','from':0,'to':-2},"
+                + "{'stage':'Fine','from':-2,'to':-1}],'worn':[],'below':null,'above':null,'reason':null}", 0, forward,
+                "--at", "0.1");
+    }
+
+    @Test
+    void listsTheStepsInAnOrderThatKeepsEveryLimit() throws Exception {
+        String limited = StackTexts.COMMON_PRACTICE.replace("</axes>",
+                "<shiftLimits lowest=\"1\" highest=\"2\" limit=\"10 mm\"/></axes>");
+        // From (2, −2), 0.2 mm, to (4, −4), 0.4 mm: the rack first would give 20 − 9.8 = 10.2 mm, beyond the limit.
+        JsonNode json = plan(0, limited, "--at", "0.4", "--from", "2,-2");
+        assertEquals(READER.readTree("[{'stage':'Fine','from':-2,'to':-4},{'stage':'Rack','from':2,'to':4}]"
+                .replace('\'', '"')), json.get("steps"));
+    }
+
+    @Test
+    void chargesForTurningRoundAgainstTheLastMoveInTheFile() throws Exception {
+        String moved = StackTexts.COMMON_PRACTICE.replace("<stages name=\"Rack\"",
+                "<stages reversalSeconds=\"2.5\" lastMove=\"back\" name=\"Rack\"");
+        // 4 + 1 s for each stage, and 2.5 s for the rack; nothing is known of a setting that is typed.
+        assertEquals("12.5", plan(0, moved, "--at", "0.1").get("effortSeconds").toString());
+        assertEquals("10", plan(0, moved, "--at", "0.1", "--from", "0,0").get("effortSeconds").toString());
+    }
+
+    @Test
     void hasNoStepsWhereNothingMoves() throws Exception {
         assertJson("{'reached':true,'unit':'mm','setting':[0,0],'position':'0','error':'0','effortSeconds':0,"
                 + "'steps':[],'worn':[],'below':null,'above':null,'reason':null}", 0, StackTexts.COMMON_PRACTICE, "--at", "0");

@@ -32,6 +32,15 @@ class PlanTextTest {
     }
 
     @Test
+    void saysThatAStageGoesOneToothFurtherForItsApproach() throws Exception {
+        CommandRun run = plan(StackTexts.COMMON_PRACTICE.replace("<axes ", "<axes approach=\"forward\" "), "--at", "0.3mm");
+        assertEquals(List.of("1. Rack: 3 teeth forward, from 0 to 3.",
+                "2. Fine: 4 teeth back, from 0 to -4, one tooth further than its place.",
+                "3. Fine: 1 tooth forward, from -4 to -3, so that it ends moving forward.",
+                "Effort: 16 s"), run.lines().subList(4, 8));
+    }
+
+    @Test
     void saysSoWhereNothingNeedsToMove() throws Exception {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE, "--at", "0");
         assertEquals(List.of("Reached: 0.000 mm, exactly on the target",

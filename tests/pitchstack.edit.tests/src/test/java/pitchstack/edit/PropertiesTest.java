@@ -27,6 +27,7 @@ class PropertiesTest {
         target.setPosition("12 mm");
         session.run(AddElement.target(session.axis(), target));
         session.run(AddElement.wornRange(stage.getBaseRow(), NewStack.wornRange(3)));
+        session.run(AddElement.shiftLimit(session.axis(), NewStack.shiftLimit(session.axis())));
     }
 
     @Test
@@ -66,6 +67,8 @@ class PropertiesTest {
         "releaseSeconds | NaN       | number from 0 to 3600",
         "source         | stolen    | choose bought or printed",
         "scatter        | -3 um     | must not be negative",
+        "reversalSeconds | 1 h      | number from 0 to 3600",
+        "lastMove       | up        | choose none or forward or back",
     })
     void refusesWrongValuesWithTheReason(String id, String typed, String reason) {
         Entry.Refused refused = assertInstanceOf(Entry.Refused.class, property(stage, id).enter(typed));
@@ -94,7 +97,8 @@ class PropertiesTest {
 
     private List<EObject> elements() {
         return List.of(session.positioner(), session.axis(), stage, stage.getBaseRow(), stage.getRiderRow(),
-                stage.getBaseRow().getWorn().get(0), session.axis().getTargets().get(0));
+                stage.getBaseRow().getWorn().get(0), session.axis().getTargets().get(0),
+                session.axis().getShiftLimits().get(0));
     }
 
     private Property property(EObject element, String id) {

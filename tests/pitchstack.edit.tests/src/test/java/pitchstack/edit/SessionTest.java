@@ -10,10 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import pitchstack.core.stack.Direction;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackFactory;
+import pitchstack.model.ShiftLimit;
 
 class SessionTest {
     private final Session session = Documents.session();
@@ -81,6 +85,46 @@ class SessionTest {
         assertEquals(0, guarded.axis().getStages().get(0).getIndex());
         assertEquals(List.of(fault, fault, fault, fault), faults);
         assertEquals(4, heard.size());
+    }
+
+    @Test
+    void notesWhichWayEachStageMovedLast() {
+        session.run(new ApplySetting(axis, Setting.of(3, -3)));
+        assertEquals(Directions.of(Direction.FORWARD, Direction.BACK), session.analysis().last());
+        session.run(new ApplySetting(axis, Setting.of(1, -3)));
+        assertEquals(Directions.of(Direction.BACK, Direction.BACK), session.analysis().last());
+        session.run(new MoveStage(axis.getStages().get(1), 0));
+        assertEquals(Directions.of(Direction.BACK, Direction.FORWARD), session.analysis().last());
+        session.run(new MoveStage(axis.getStages().get(1), 0));
+        assertEquals(Directions.of(Direction.BACK, Direction.FORWARD), session.analysis().last());
+    }
+
+    @Test
+    void notesTheApproachOfAMoveThatMustEndInOneDirection() {
+        axis.setApproach(ApproachRule.FORWARD);
+        session.run(new ApplySetting(axis, Setting.of(-3, 0)));
+        assertEquals(Directions.of(Direction.FORWARD, Direction.UNKNOWN), session.analysis().last());
+    }
+
+    @Test
+    void keepsShiftLimitsOnTheirStagesWhenStagesComeAndGo() {
+        session.run(AddElement.shiftLimit(axis, NewStack.shiftLimit(axis)));
+        ShiftLimit limit = axis.getShiftLimits().get(0);
+        session.run(AddElement.stage(axis, 0, NewStack.stage(axis)));
+        assertEquals(List.of(2, 3), List.of(limit.getLowest(), limit.getHighest()));
+        session.run(AddElement.stage(axis, 2, NewStack.stage(axis)));
+        assertEquals(List.of(2, 4), List.of(limit.getLowest(), limit.getHighest()));
+        session.run(AddElement.stage(axis, 4, NewStack.stage(axis)));
+        assertEquals(List.of(2, 4), List.of(limit.getLowest(), limit.getHighest()));
+        session.run(new RemoveElement(axis.getStages().get(1)));
+        session.run(new RemoveElement(axis.getStages().get(2)));
+        assertEquals(List.of(2, 2), List.of(limit.getLowest(), limit.getHighest()));
+        session.run(new RemoveElement(axis.getStages().get(0)));
+        assertEquals(List.of(1, 1), List.of(limit.getLowest(), limit.getHighest()));
+        session.run(new RemoveElement(axis.getStages().get(0)));
+        assertEquals(List.of(), axis.getShiftLimits());
+        session.history().undo();
+        assertEquals(1, axis.getShiftLimits().size());
     }
 
     @Test

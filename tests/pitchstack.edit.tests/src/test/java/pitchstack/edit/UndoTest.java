@@ -55,13 +55,14 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(7)) {
+        return switch (stages == 0 ? 3 : random.nextInt(8)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
             case 3 -> AddElement.stage(axis, random.nextInt(stages + 1), NewStack.stage(axis));
             case 4 -> AddElement.wornRange(randomRow(axis, random), NewStack.wornRange(random.nextInt(20)));
             case 5 -> AddElement.target(axis, target(random));
+            case 6 -> AddElement.shiftLimit(axis, NewStack.shiftLimit(axis));
             default -> typed(session, random);
         };
     }

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.edit;
+
+import pitchstack.model.Axis;
+import pitchstack.model.ShiftLimit;
+import pitchstack.model.Stage;
+
+/**
+ * Puts a stage on an axis. Shift limits go on naming the stages they named; a stage put in between counts with them.
+ *
+ * @param axis the axis
+ * @param position where it goes, the lowest at 0
+ * @param stage the new stage
+ */
+record AddStage(Axis axis, int position, Stage stage) implements Edit {
+    @Override
+    public String label() {
+        return "Add stage “" + stage.getName() + "”";
+    }
+
+    @Override
+    public void apply() {
+        axis.getStages().add(position, stage);
+        int number = position + 1;
+        for (ShiftLimit limit : axis.getShiftLimits()) {
+            limit.setLowest(limit.getLowest() + (limit.getLowest() >= number ? 1 : 0));
+            limit.setHighest(limit.getHighest() + (limit.getHighest() >= number ? 1 : 0));
+        }
+    }
+}
