@@ -78,7 +78,8 @@ public final class Stacks {
 
     /** With another datum. */
     public static AxisSpec withDatum(AxisSpec a, long datum) {
-        return new AxisSpec(a.name(), a.scale(), a.stages(), datum, a.low(), a.high(), a.shiftLimits(), a.tolerance(),
+        return new AxisSpec(a.name(), a.scale(), a.stages(), datum, a.low(), a.high(), a.shiftLimits(), a.approach(),
+                a.tolerance(),
                 a.wantedStep());
     }
 
@@ -86,19 +87,20 @@ public final class Stacks {
     public static AxisSpec withStops(AxisSpec a, Long low, Long high) {
         return new AxisSpec(a.name(), a.scale(), a.stages(), a.datum(),
                 low == null ? OptionalLong.empty() : OptionalLong.of(low),
-                high == null ? OptionalLong.empty() : OptionalLong.of(high), a.shiftLimits(), a.tolerance(),
+                high == null ? OptionalLong.empty() : OptionalLong.of(high), a.shiftLimits(), a.approach(),
+                a.tolerance(),
                 a.wantedStep());
     }
 
     /** With shift limits. */
     public static AxisSpec withLimits(AxisSpec a, ShiftLimit... limits) {
-        return new AxisSpec(a.name(), a.scale(), a.stages(), a.datum(), a.low(), a.high(), List.of(limits),
+        return new AxisSpec(a.name(), a.scale(), a.stages(), a.datum(), a.low(), a.high(), List.of(limits), a.approach(),
                 a.tolerance(), a.wantedStep());
     }
 
     /** With a tolerance and a wanted step. */
     public static AxisSpec withSteps(AxisSpec a, long tolerance, long wantedStep) {
-        return new AxisSpec(a.name(), a.scale(), a.stages(), a.datum(), a.low(), a.high(), a.shiftLimits(), tolerance,
+        return new AxisSpec(a.name(), a.scale(), a.stages(), a.datum(), a.low(), a.high(), a.shiftLimits(), a.approach(), tolerance,
                 OptionalLong.of(wantedStep));
     }
 
@@ -106,7 +108,7 @@ public final class Stacks {
     public static AxisSpec withStage(AxisSpec a, int j, StageSpec stage) {
         StageSpec[] stages = a.stages().toArray(StageSpec[]::new);
         stages[j] = stage;
-        return new AxisSpec(a.name(), a.scale(), List.of(stages), a.datum(), a.low(), a.high(), a.shiftLimits(),
+        return new AxisSpec(a.name(), a.scale(), List.of(stages), a.datum(), a.low(), a.high(), a.shiftLimits(), a.approach(),
                 a.tolerance(), a.wantedStep());
     }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import pitchstack.core.Stacks;
 import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Soundness;
+import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.RowPair;
@@ -70,7 +71,7 @@ final class ChecksNeverThrowTest {
             stages.add(new StageSpec("s" + j, Source.values()[random.nextInt(2)],
                     random.nextBoolean() ? pitch : number(random, mild), pitch,
                     new RowPair(row(random, mild), row(random, mild), teeth(random, mild), teeth(random, mild)),
-                    new EffortCost(number(random, mild), number(random, mild))));
+                    new EffortCost(number(random, mild), number(random, mild), number(random, mild))));
         }
         List<ShiftLimit> limits = new ArrayList<>();
         while (random.nextInt(4) == 0) {
@@ -78,6 +79,7 @@ final class ChecksNeverThrowTest {
         }
         AxisSpec axis = new AxisSpec("a", random.nextInt(3) == 0 ? new RotaryScale(RotaryScale.ARC_SECONDS * 1000)
                 : Stacks.LINEAR, stages, number(random, mild), stop(random, mild), stop(random, mild), limits,
+                Approach.values()[random.nextInt(3)],
                 number(random, mild), stop(random, mild));
         int[] current = new int[random.nextInt(5) == 0 ? random.nextInt(5) : count];
         for (int j = 0; j < current.length; j++) {

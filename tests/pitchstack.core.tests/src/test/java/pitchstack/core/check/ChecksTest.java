@@ -78,7 +78,7 @@ final class ChecksTest {
 
     @Test
     void findsANegativeCost() {
-        for (EffortCost cost : List.of(new EffortCost(-1, 0), new EffortCost(0, -1))) {
+        for (EffortCost cost : List.of(new EffortCost(-1, 0), new EffortCost(0, -1), new EffortCost(0, 0, -1))) {
             assertFinds(new CostNegative(), subject(withStage(GOOD, 1, with(FINE, cost))), "cost-negative",
                     Severity.ERROR, Place.stage(1));
         }
@@ -326,8 +326,8 @@ final class ChecksTest {
         RowPair longRow = new RowPair(row(Integer.MAX_VALUE), row(30), 15, 12);
         assertFinds(check, subject(withStage(GOOD, 1, with(FINE, longRow))), "numbers-too-large", Severity.ERROR,
                 Place.stage(1));
-        // Exactly at the bound: 188 teeth of 5 mm and 33 of 4.9 mm together with the datum.
-        long rest = Soundness.FARTHEST - 188 * 5 * MM - 33 * 49 * MM / 10;
+        // Exactly at the bound, where the rows meet by their last tooth: 199 of 5 mm and 44 of 4.9 mm with the datum.
+        long rest = Soundness.FARTHEST - 199 * 5 * MM - 44 * 49 * MM / 10;
         assertFinds(check, subject(withDatum(GOOD, rest + 1)), "numbers-too-large", Severity.ERROR, Place.AXIS);
         assertFindsNothing(check, subject(withDatum(GOOD, rest)));
     }
