@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.Wear;
 
@@ -72,6 +73,18 @@ public final class Planner {
             found = EffortSearch.best(prepared.space(atMost), windows, moves, places);
         }
         return found.isEmpty() ? nearest(target, windows, moves, atMost) : reached(target, found, moves);
+    }
+
+    /** What was prepared for the axis. */
+    Preparation prepared() {
+        return prepared;
+    }
+
+    /** The move to a setting that can be moved to. */
+    PlannedSetting move(Candidate to, long target, Setting from, Directions last) {
+        Moves moves = Moves.from(prepared, from, last);
+        Candidate costed = new Candidate(to.place(), to.error(), moves.effort(to.indices()), to.worn(), to.indices());
+        return planned(costed, axis.scale().wrap(target), moves);
     }
 
     private Answer reached(long target, List<Candidate> found, Moves moves) {

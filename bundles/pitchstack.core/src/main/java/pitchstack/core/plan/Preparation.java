@@ -51,6 +51,11 @@ final class Preparation {
                 Math.min(usable.outer[0].pitch, travel.width()));
     }
 
+    /** Whether there is a rule or a limit for which a move between two settings might not be possible. */
+    boolean mayStrand() {
+        return approach != Approach.EITHER || !bands.isEmpty() || travel.hasStopToPass();
+    }
+
     /** Every limit that a move from a setting must keep on its way. */
     ShiftBand[] bandsFrom(Setting from) {
         List<ShiftBand> all = new ArrayList<>(bands);

@@ -176,7 +176,8 @@ public final class Soundness {
         return Optional.of(new Unsound(cause, stage, value, limit, sentence));
     }
 
-    private static long farthestMove(EffortCost cost) {
+    /** The effort of the farthest move of a stage, from wherever it may stand. */
+    static long farthestMove(EffortCost cost) {
         return Math.addExact(Math.addExact(cost.releaseMs(), Math.multiplyExact(cost.perToothMs(), LONGEST_MOVE)),
                 Math.multiplyExact(cost.reversalMs(), 2L));
     }

@@ -11,6 +11,7 @@ import pitchstack.core.stack.Direction;
 final class StageMoves {
     final StageTable table;
     final int from;
+    private final Direction last;
     private final boolean furtherForward;
     private final boolean furtherBack;
     /** The cost of a move forward but for the teeth between its ends, in milliseconds. */
@@ -27,6 +28,7 @@ final class StageMoves {
     StageMoves(StageTable table, int from, Direction last, Approach approach) {
         this.table = table;
         this.from = from;
+        this.last = last;
         this.furtherForward = approach == Approach.BACK;
         this.furtherBack = approach == Approach.FORWARD;
         this.perToothMs = table.cost.perToothMs();
@@ -57,6 +59,14 @@ final class StageMoves {
             return to + 1;
         }
         return to < from && furtherBack ? to - 1 : to;
+    }
+
+    /** Which way the stage moved last once it has moved to an index. */
+    Direction lastAfter(int to) {
+        if (to == from) {
+            return last;
+        }
+        return furtherBack || to > from && !furtherForward ? Direction.FORWARD : Direction.BACK;
     }
 
     /** Whether the tooth further that the approach rule needs, if any, may be used. */

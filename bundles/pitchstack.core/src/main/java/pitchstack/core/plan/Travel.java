@@ -75,6 +75,11 @@ public record Travel(long low, long high, long turn, long arcStart, long arcWidt
         return windows;
     }
 
+    /** Whether a rotary axis has a stop that cannot be turned past. */
+    boolean hasStopToPass() {
+        return turn > 0 && arcWidth < turn - 1;
+    }
+
     /**
      * The places about one that can be reached from it without passing a stop of a rotary axis.
      *
@@ -82,7 +87,7 @@ public record Travel(long low, long high, long turn, long arcStart, long arcWidt
      */
     Optional<Window> arcAround(long place) {
         long into = turn == 0 ? 0 : Math.floorMod(place - arcStart, turn);
-        return turn == 0 || arcWidth == turn - 1 || into > arcWidth ? Optional.empty()
+        return !hasStopToPass() || into > arcWidth ? Optional.empty()
                 : Optional.of(new Window(place, place - into, place - into + arcWidth));
     }
 

@@ -70,6 +70,33 @@ public final class BruteForce {
         return answer();
     }
 
+    /** Every setting within a tolerance of a target that is over teeth no worse than given. */
+    List<int[]> within(long target, long tolerance, Wear worst) {
+        request = new PlanRequest(target, tolerance, Setting.zero(axis.stages().size()), WornPolicy.ALLOW, 0);
+        return settings.stream().filter(indices -> worst(indices).compareTo(worst) <= 0)
+                .filter(indices -> distance(indices, target) <= tolerance).toList();
+    }
+
+    /** |error| of a setting, the short way round on a rotary axis. */
+    long distance(int[] indices, long target) {
+        request = new PlanRequest(target, 0, Setting.zero(axis.stages().size()), WornPolicy.ALLOW, 0);
+        return exactError(position(indices)).abs().min(BigInteger.valueOf(Long.MAX_VALUE)).longValueExact();
+    }
+
+    /** The worst teeth that a setting stands over. */
+    Wear worst(int[] indices) {
+        Wear worst = Wear.CLEAN;
+        for (int j = 0; j < indices.length; j++) {
+            worst = wears.get(j).get(indices[j]).worse(worst);
+        }
+        return worst;
+    }
+
+    private long position(int[] indices) {
+        long place = place(indices);
+        return turn == 0 ? place : ((place % turn) + turn) % turn;
+    }
+
     private long place(int[] indices) {
         long place = axis.datum();
         for (int j = 0; j < indices.length; j++) {

@@ -69,6 +69,20 @@ public final class RandomStacks {
                 directions(from.length), WornPolicy.values()[random.nextInt(3)], alternatives);
     }
 
+    /** Up to five stops near positions of the axis, most with a tolerance that a few settings meet. */
+    SequenceRequest list(AxisSpec axis, StopOrder order) {
+        List<Stop> stops = new ArrayList<>();
+        PlanRequest first = request(axis);
+        for (int i = random.nextInt(6); i > 0; i--) {
+            PlanRequest request = request(axis);
+            long tolerance = oneIn(3) ? request.tolerance()
+                    : random.nextInt(3) * axis.stages().get(random.nextInt(axis.stages().size())).pitch();
+            stops.add(new Stop(oneIn(2) ? "" : "T" + i, request.target(), tolerance));
+        }
+        return new SequenceRequest(stops, first.from(), first.last(), first.worn(), order,
+                SequenceRequest.DEFAULT_MEMORY);
+    }
+
     private Approach approach() {
         return oneIn(2) ? Approach.EITHER : oneIn(2) ? Approach.FORWARD : Approach.BACK;
     }
