@@ -44,15 +44,16 @@ record Distances(int[] stops, long[][] least) {
         return i == 0 || j == 0 ? least[0][i + j] : Math.min(least[i][j], least[j][i]);
     }
 
-    /** What every way over the stops in an order of nodes, the start not among them, costs at the least. */
-    long along(int[] order) {
-        long sum = 0;
-        int at = 0;
-        for (int node : order) {
-            sum += least[at][node];
-            at = node;
+    /**
+     * What every way over the stops in an order of nodes, the start not among them, costs at the least: by place in the
+     * order, from the node before it to the end; one more place, of cost 0, after the last.
+     */
+    long[] rest(int[] order) {
+        long[] rest = new long[order.length + 1];
+        for (int k = order.length - 1; k >= 0; k--) {
+            rest[k] = rest[k + 1] + least[k == 0 ? 0 : order[k - 1]][order[k]];
         }
-        return sum;
+        return rest;
     }
 
     /** The stops of an order of nodes. */

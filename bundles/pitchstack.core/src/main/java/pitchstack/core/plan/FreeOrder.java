@@ -33,16 +33,10 @@ record FreeOrder(Itinerary itinerary, double mostExactWork) {
         int[] stops = itinerary.reachable();
         refuseTooMany(stops.length);
         Distances distances = Distances.between(itinerary, stops);
-        Way known = new OrderedSearch(itinerary).best(stops, oneByOne).orElseThrow();
-        int[] given = new int[stops.length];
-        for (int i = 0; i < given.length; i++) {
-            given[i] = i + 1;
-        }
-        known = new OrderImprover(itinerary, distances, given, known).improve();
+        Way known = new OrderedSearch(itinerary).best(stops, oneByOne);
         for (int[] order : new FirstOrders(distances).list()) {
             itinerary.endIfCancelled();
-            Optional<Way> found = new OrderedSearch(itinerary).best(distances.stopsOf(order), Limit.NONE);
-            Way improved = new OrderImprover(itinerary, distances, order, found.orElseThrow()).improve();
+            Way improved = new OrderImprover(itinerary, distances, order, Limit.NONE).improve();
             known = Way.BEST_FIRST.compare(improved, known) < 0 ? improved : known;
         }
         Optional<Way> exact = canBeExact(stops) ? exact(distances, known) : Optional.empty();

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,21 +13,32 @@ import java.util.Optional;
 final class OrderImprover {
     /** Longer stretches are hardly ever worth moving. */
     private static final int LONGEST_MOVED = 3;
-    /** Orders searched, times their stops, at the most: some seconds. */
-    private static final long MOST_WORK = 3_000_000;
+    /** Searching one stop counts as so many orders looked at. */
+    private static final int WORK_OF_A_STOP = 10;
+    /** Orders looked at, at the most: some seconds. */
+    private static final long MOST_WORK = 10_000_000;
 
     private final Itinerary itinerary;
     private final Distances distances;
+    private final OrderedSearch search;
     private int[] order;
+    /** The best ways so far before each place of the order, and after the last. */
+    private List<List<Way>> layers;
     private Way best;
     private long work;
 
-    /** Begins with a known way over an order of nodes. */
-    OrderImprover(Itinerary itinerary, Distances distances, int[] order, Way best) {
+    /**
+     * Begins with an order of nodes.
+     *
+     * @param limit what is known to be possible in this order
+     */
+    OrderImprover(Itinerary itinerary, Distances distances, int[] order, Limit limit) {
         this.itinerary = itinerary;
         this.distances = distances;
+        this.search = new OrderedSearch(itinerary);
         this.order = order;
-        this.best = best;
+        this.layers = search.layers(distances.stopsOf(order), limit);
+        this.best = layers.get(order.length).get(0);
     }
 
     /** Improves until no change helps, or enough has been tried; the same work on every machine. */
@@ -80,20 +94,41 @@ final class OrderImprover {
     }
 
     private boolean isBetter(int[] changed) {
-        boolean allStops = best.faults() < itinerary.leftOutFault();
-        if (work >= MOST_WORK || allStops && distances.along(changed) > best.effort()) {
+        int same = Arrays.mismatch(order, changed);
+        long[] rest = distances.rest(changed);
+        work++;
+        if (same < 0 || work >= MOST_WORK || cannotBeat(layers.get(same), rest[same])) {
             itinerary.endIfCancelled();
             return false;
         }
-        work += order.length;
         long taken = itinerary.memoryTaken();
-        Optional<Way> found = new OrderedSearch(itinerary).best(distances.stopsOf(changed), Limit.of(best));
-        if (found.isPresent() && Way.BEST_FIRST.compare(found.get(), best) < 0) {
-            best = found.get();
-            order = changed;
-            return true;
+        List<List<Way>> next = new ArrayList<>(layers.subList(0, same + 1));
+        for (int k = same; k < changed.length && !next.get(k).isEmpty(); k++) {
+            work += WORK_OF_A_STOP;
+            next.add(search.next(next.get(k), distances.stops()[changed[k] - 1], limit(rest[k + 1])));
         }
         itinerary.giveBackTo(taken);
-        return false;
+        Optional<Way> end = next.get(next.size() - 1).stream().findFirst();
+        if (end.isEmpty() || Way.BEST_FIRST.compare(end.get(), best) >= 0) {
+            return false;
+        }
+        best = end.get();
+        order = changed;
+        layers = next;
+        return true;
+    }
+
+    /** Whether no way that goes on from some others, at the least cost of the rest, is better than the best known. */
+    private boolean cannotBeat(List<Way> ways, long rest) {
+        return visitsAll() && ways.stream().allMatch(way -> way.isWorseThan(best.faults(), best.effort() - rest));
+    }
+
+    private Limit limit(long rest) {
+        return new Limit(best.faults(), best.effort() - (visitsAll() ? rest : 0));
+    }
+
+    /** Whether the best way leaves out no stop; the least cost of the rest then holds for every way that can beat it. */
+    private boolean visitsAll() {
+        return best.faults() < itinerary.leftOutFault();
     }
 }

@@ -3,7 +3,6 @@ package pitchstack.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Finds the best way over stops in a given order: the shortest path through all their settings. From each stop on only
@@ -14,31 +13,38 @@ import java.util.Optional;
  */
 record OrderedSearch(Itinerary itinerary) {
     /**
-     * Searches.
+     * Finds the best way over some stops, telling how far it is.
      *
      * @param order stops that have settings
-     * @param limit a way that is worse is not wanted
-     * @return the best way, or empty where it would be worse
+     * @param limit what is known to be possible; a way that is worse is not wanted
      */
-    Optional<Way> best(int[] order, Limit limit) {
-        List<Way> ways = List.of(itinerary.start());
-        for (int stop : order) {
-            ways = next(ways, stop, limit);
-        }
-        return ways.stream().findFirst();
-    }
-
-    /** The same, telling how far it is. */
-    Optional<Way> bestWatched(int[] order, Limit limit) {
+    Way best(int[] order, Limit limit) {
         List<Way> ways = List.of(itinerary.start());
         for (int i = 0; i < order.length; i++) {
             itinerary.progress.done(i, order.length);
             ways = next(ways, order[i], limit);
         }
-        return ways.stream().findFirst();
+        return ways.get(0);
     }
 
-    private List<Way> next(List<Way> ways, int stop, Limit limit) {
+    /** The best ways before each of the stops, and after the last, each list best first. */
+    List<List<Way>> layers(int[] order, Limit limit) {
+        List<List<Way>> layers = new ArrayList<>();
+        layers.add(List.of(itinerary.start()));
+        for (int stop : order) {
+            layers.add(next(layers.get(layers.size() - 1), stop, limit));
+        }
+        return layers;
+    }
+
+    /**
+     * The best ways on to one more stop, best first.
+     *
+     * @param ways the best ways so far, best first
+     * @param stop a stop that has settings
+     * @param limit a way that is worse is not wanted
+     */
+    List<Way> next(List<Way> ways, int stop, Limit limit) {
         Front front = itinerary.front(stop);
         for (Way way : ways) {
             itinerary.extend(way, stop, front, limit);

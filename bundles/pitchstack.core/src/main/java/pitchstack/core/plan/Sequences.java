@@ -119,7 +119,7 @@ public final class Sequences {
         SequenceAnswer.Planned oneByOne = oneByOne();
         Itinerary itinerary = new Itinerary(planner, request, progress);
         int[] order = itinerary.reachable();
-        Way best = new OrderedSearch(itinerary).bestWatched(order, limit(oneByOne, order)).orElseThrow();
+        Way best = new OrderedSearch(itinerary).best(order, limit(oneByOne, order));
         List<Leg> legs = new LegWriter(planner, request).inGivenOrder(best, itinerary);
         return planned(legs, Optional.of(oneByOne), OptionalLong.of(best.effort()));
     }
