@@ -4,24 +4,24 @@ package pitchstack.core.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Improves an order by turning round a stretch of it, or by moving a short stretch elsewhere, as long as the best way over
- * the order becomes better. An order is searched only if the least efforts between its stops leave room for that.
+ * the order becomes better. An order is searched only if the least efforts between its stops leave room for that, and
+ * only from the first stop on that has changed.
  */
 final class OrderImprover {
     /** Longer stretches are hardly ever worth moving. */
     private static final int LONGEST_MOVED = 3;
-    /** Searching one stop counts as so many orders looked at. */
+    /** Searching one stop counts as looking at so many orders. */
     private static final int WORK_OF_A_STOP = 10;
     /** Orders looked at, at the most: some seconds. */
-    private static final long MOST_WORK = 10_000_000;
+    private static final long MOST_WORK = 20_000_000;
 
     private final Itinerary itinerary;
     private final Distances distances;
     private final OrderedSearch search;
-    private int[] order;
+    private Patchwork patches;
     /** The best ways so far before each place of the order, and after the last. */
     private List<List<Way>> layers;
     private Way best;
@@ -36,7 +36,7 @@ final class OrderImprover {
         this.itinerary = itinerary;
         this.distances = distances;
         this.search = new OrderedSearch(itinerary);
-        this.order = order;
+        this.patches = new Patchwork(distances, order);
         this.layers = search.layers(distances.stopsOf(order), limit);
         this.best = layers.get(order.length).get(0);
     }
@@ -50,13 +50,11 @@ final class OrderImprover {
     }
 
     private boolean turnRound() {
-        for (int i = 0; i < order.length; i++) {
-            for (int j = i + 1; j < order.length; j++) {
-                int[] changed = order.clone();
-                for (int k = i; k <= j; k++) {
-                    changed[k] = order[i + j - k];
-                }
-                if (isBetter(changed)) {
+        int end = patches.size() - 1;
+        for (int i = 0; i <= end; i++) {
+            itinerary.endIfCancelled();
+            for (int j = i + 1; j <= end; j++) {
+                if (isBetter(patches.start().then(0, i - 1).thenTurned(i, j).then(j + 1, end))) {
                     return true;
                 }
             }
@@ -65,11 +63,14 @@ final class OrderImprover {
     }
 
     private boolean move() {
+        int end = patches.size() - 1;
         for (int length = 1; length <= LONGEST_MOVED; length++) {
-            for (int from = 0; from + length <= order.length; from++) {
-                for (int to = 0; to + length <= order.length; to++) {
-                    if (to != from && (isBetter(moved(from, length, to, false))
-                            || length > 1 && isBetter(moved(from, length, to, true)))) {
+            for (int from = 0; from + length - 1 <= end; from++) {
+                itinerary.endIfCancelled();
+                int last = from + length - 1;
+                for (int to = 0; to <= end + 1; to++) {
+                    if ((to < from || to > last + 1) && (isBetter(moved(from, last, to, false))
+                            || length > 1 && isBetter(moved(from, last, to, true)))) {
                         return true;
                     }
                 }
@@ -78,53 +79,53 @@ final class OrderImprover {
         return false;
     }
 
-    /** The order with a stretch taken out and put back so that it begins at another place. */
-    private int[] moved(int from, int length, int to, boolean turned) {
-        int[] changed = new int[order.length];
-        int rest = 0;
-        for (int i = 0; i < changed.length; i++) {
-            if (i >= to && i < to + length) {
-                changed[i] = order[turned ? from + length - 1 - (i - to) : from + i - to];
-            } else {
-                rest += rest == from ? length : 0;
-                changed[i] = order[rest++];
-            }
+    /** The order with the stretch from one place to another put before a third. */
+    private Patchwork moved(int from, int last, int to, boolean turned) {
+        int end = patches.size() - 1;
+        patches.start().then(0, Math.min(from, to) - 1);
+        if (to > last) {
+            patches.then(last + 1, to - 1);
         }
-        return changed;
+        if (turned) {
+            patches.thenTurned(from, last);
+        } else {
+            patches.then(from, last);
+        }
+        return to > last ? patches.then(to, end) : patches.then(to, from - 1).then(last + 1, end);
     }
 
-    private boolean isBetter(int[] changed) {
-        int same = Arrays.mismatch(order, changed);
-        long[] rest = distances.rest(changed);
+    private boolean isBetter(Patchwork changed) {
         work++;
-        if (same < 0 || work >= MOST_WORK || cannotBeat(layers.get(same), rest[same])) {
-            itinerary.endIfCancelled();
+        if (work >= MOST_WORK || visitsAll() && changed.least() > best.effort()) {
             return false;
         }
+        int[] order = changed.order();
+        int same = Math.max(0, Arrays.mismatch(order, patches.original()));
+        long[] rest = distances.rest(order);
+        if (visitsAll() && layers.get(same).stream().allMatch(
+                way -> way.isWorseThan(best.faults(), best.effort() - rest[same]))) {
+            return false;
+        }
+        return isBetter(order, same, rest);
+    }
+
+    private boolean isBetter(int[] order, int same, long[] rest) {
         long taken = itinerary.memoryTaken();
         List<List<Way>> next = new ArrayList<>(layers.subList(0, same + 1));
-        for (int k = same; k < changed.length && !next.get(k).isEmpty(); k++) {
+        for (int k = same; k < order.length && !next.get(k).isEmpty(); k++) {
             work += WORK_OF_A_STOP;
-            next.add(search.next(next.get(k), distances.stops()[changed[k] - 1], limit(rest[k + 1])));
+            Limit limit = new Limit(best.faults(), best.effort() - (visitsAll() ? rest[k + 1] : 0));
+            next.add(search.next(next.get(k), distances.stops()[order[k] - 1], limit));
         }
         itinerary.giveBackTo(taken);
-        Optional<Way> end = next.get(next.size() - 1).stream().findFirst();
-        if (end.isEmpty() || Way.BEST_FIRST.compare(end.get(), best) >= 0) {
+        List<Way> ends = next.get(next.size() - 1);
+        if (ends.isEmpty() || Way.BEST_FIRST.compare(ends.get(0), best) >= 0) {
             return false;
         }
-        best = end.get();
-        order = changed;
+        best = ends.get(0);
         layers = next;
+        patches = new Patchwork(distances, order);
         return true;
-    }
-
-    /** Whether no way that goes on from some others, at the least cost of the rest, is better than the best known. */
-    private boolean cannotBeat(List<Way> ways, long rest) {
-        return visitsAll() && ways.stream().allMatch(way -> way.isWorseThan(best.faults(), best.effort() - rest));
-    }
-
-    private Limit limit(long rest) {
-        return new Limit(best.faults(), best.effort() - (visitsAll() ? rest : 0));
     }
 
     /** Whether the best way leaves out no stop; the least cost of the rest then holds for every way that can beat it. */
