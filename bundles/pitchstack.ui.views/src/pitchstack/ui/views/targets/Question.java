@@ -53,6 +53,7 @@ record Question(String target, String tolerance, WornPolicy worn) {
      *
      * @param axis the axis to plan on
      * @param from where its stages stand
+     * @param last which way each moved last
      */
     Reading read(AxisSpec axis, Setting from, Directions last) {
         long allowed;

@@ -10,7 +10,8 @@ public final class Checks {
             new MinimumEngagedBelowOne(), new RowsNeverMeet(), new FewEngaged(), new WornOutsideRow(),
             new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
             new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
-            new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(), new ToleranceNegative(),
+            new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(),
+            new CurrentBeyondShiftLimit(), new ToleranceNegative(),
             new WantedStepNotPositive(), new NumbersTooLarge());
 
     private Checks() { }

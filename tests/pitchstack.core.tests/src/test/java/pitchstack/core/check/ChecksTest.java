@@ -176,6 +176,21 @@ final class ChecksTest {
     }
 
     @Test
+    void findsBodiesThatStandBeyondAShiftLimit() {
+        AxisSpec limited = withLimits(GOOD, new ShiftLimit(1, 1, 49 * MM), new ShiftLimit(0, 1, 100 * MM));
+        // 10 teeth of 4.9 mm are the limit; 11 are one too many. 20 teeth of 5 mm are the other.
+        CurrentBeyondShiftLimit check = new CurrentBeyondShiftLimit();
+        assertFindsNothing(check, new Subject(limited, Setting.of(0, 10), LINE_M));
+        assertFinds(check, new Subject(limited, Setting.of(0, -11), LINE_M), "current-beyond-shift-limit",
+                Severity.WARNING, Place.AXIS);
+        assertEquals("Stages 1 to 2 together stand 104.900 mm off, beyond the shift limit of 100.000 mm; move back within "
+                + "it before work is done there.", check.apply(new Subject(limited, Setting.of(20, 1), LINE_M)).get(0)
+                .sentence());
+        assertFindsNothing(check, new Subject(limited, Setting.of(20, 0), LINE_M));
+        assertFindsNothing(check, new Subject(limited, Setting.of(1000, 0), LINE_M));
+    }
+
+    @Test
     void findsReversedTravelLimitsOfALinearAxis() {
         assertFinds(new LimitsReversed(), subject(withStops(GOOD, 100 * MM, 99 * MM)), "limits-reversed",
                 Severity.ERROR, Place.AXIS);

@@ -29,6 +29,9 @@ final class SolverOracle {
     private final PlanRequest request;
     private final long unit;
     private final boolean wornToo;
+    private final BruteForceMoves moves;
+    /** Settings that no order of steps leads to. */
+    private final List<int[]> noMove = new ArrayList<>();
 
     private Model model;
     private IntVar[] index;
@@ -42,6 +45,7 @@ final class SolverOracle {
         this.request = request;
         this.unit = unit;
         this.wornToo = wornToo;
+        this.moves = new BruteForceMoves(axis, request.from(), request.last());
     }
 
     /**
@@ -93,23 +97,27 @@ final class SolverOracle {
             fixed.add(solution.getIntVal(order.get(goal)));
         }
         int goalCount = fixed.size() - index.length;
-        return Optional.of(planned(fixed.subList(goalCount, fixed.size()).stream().mapToInt(n -> n).toArray()));
+        int[] indices = fixed.subList(goalCount, fixed.size()).stream().mapToInt(n -> n).toArray();
+        if (moves.steps(indices).isEmpty()) {
+            // The solver knows where to end, not how to get there: it is asked again for another end.
+            noMove.add(indices);
+            return inOrder(goals, low, high);
+        }
+        return Optional.of(planned(indices));
     }
 
     private PlannedSetting planned(int[] indices) {
         Setting setting = Setting.of(indices);
-        long effortMs = 0;
         List<Integer> wornStages = new ArrayList<>();
         for (int j = 0; j < indices.length; j++) {
             StageSpec stage = axis.stages().get(j);
-            effortMs += stage.cost().of(indices[j] - request.from().index(j));
             if (stage.rows().wearAt(indices[j]) == Wear.WORN) {
                 wornStages.add(j);
             }
         }
         long position = axis.position(setting);
-        return new PlannedSetting(setting, position, axis.scale().difference(position, request.target()), effortMs,
-                wornStages);
+        return new PlannedSetting(setting, position, axis.scale().difference(position, request.target()),
+                moves.effort(indices), wornStages, moves.steps(indices).orElseThrow());
     }
 
     private IntVar distance() {
@@ -137,6 +145,13 @@ final class SolverOracle {
         error = model.intVar("error", low, high, true);
         placeError();
         limits();
+        for (int[] settings : noMove) {
+            BoolVar[] elsewhere = new BoolVar[stages];
+            for (int j = 0; j < stages; j++) {
+                elsewhere[j] = model.arithm(index[j], "!=", settings[j]).reify();
+            }
+            model.or(elsewhere).post();
+        }
     }
 
     private int[] usable(StageSpec stage) {

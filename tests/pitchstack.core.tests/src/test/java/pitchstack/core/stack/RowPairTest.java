@@ -106,11 +106,13 @@ class RowPairTest {
     }
 
     @Test
-    void chargesAReleaseOnlyToAStageThatMoves() {
-        EffortCost cost = new EffortCost(4000, 1000);
-        assertEquals(0, cost.of(0));
-        assertEquals(5000, cost.of(1));
-        assertEquals(7000, cost.of(-3));
-        assertEquals(4000 + 1000L * (1L << 31), cost.of(Integer.MIN_VALUE));
+    void knowsWhereTheRowsMeetByASingleTooth() {
+        // A rider of 4 on a base of 10 that starts at 2: its last tooth over the first, or its first over the last.
+        RowPair rows = new RowPair(row(10), row(4), 2, 3);
+        assertEquals(new IndexRange(-5, 7), rows.meeting());
+        assertEquals(1, rows.engagedBase(-5).count());
+        assertEquals(1, rows.engagedBase(7).count());
+        assertTrue(rows.engagedBase(-6).isEmpty() && rows.engagedBase(8).isEmpty());
+        assertEquals(IndexRange.EMPTY, new RowPair(row(0), row(4), 2, 3).meeting());
     }
 }
