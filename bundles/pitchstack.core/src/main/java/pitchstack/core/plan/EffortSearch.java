@@ -77,8 +77,9 @@ final class EffortSearch {
             long place = base + list.offset[k];
             if (cost <= ranking.effortLimit() && Math.abs(place - window.center()) <= ranking.distanceLimit(cost)) {
                 list.copyIndices(k, indices);
-                if (space.keepsLimits(space.outer.length, indices) && moves.allow(indices)) {
-                    ranking.offer(new Candidate(place, place - window.center(), cost, worn + list.worn[k],
+                long extra = space.keepsLimits(space.outer.length, indices) ? moves.extraEffort(indices) : -1;
+                if (extra >= 0) {
+                    ranking.offer(new Candidate(place, place - window.center(), cost + extra, worn + list.worn[k],
                             indices.clone()));
                 }
             }

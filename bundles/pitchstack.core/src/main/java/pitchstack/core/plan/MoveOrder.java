@@ -54,13 +54,13 @@ final class MoveOrder {
     }
 
     /**
-     * The stages in the order in which they move, the first such order if one compares the stages from the first step
-     * on; those that stay are left out.
+     * The steps to a setting. Each stage moves once if some order allows that, and then in the first such order if one
+     * compares the stages from the first step on; else stages take turns, see {@link MoveSplitter}.
      *
      * @param indices one index a stage
-     * @return null where there is no such order
+     * @return null where there is no way
      */
-    int[] find(int[] indices) {
+    MoveSplitter.Split find(int[] indices) {
         to = indices;
         toMove = 0;
         for (StageMoves stage : stages) {
@@ -69,7 +69,16 @@ final class MoveOrder {
         if (!isFree()) {
             Arrays.fill(dead, false);
         }
-        return extend(0, 0) ? Arrays.copyOf(order, Integer.bitCount(toMove)) : null;
+        return extend(0, 0) ? inOneGo() : new MoveSplitter(stages, bands, indices).find();
+    }
+
+    private MoveSplitter.Split inOneGo() {
+        int[] steps = new int[2 * Integer.bitCount(toMove)];
+        for (int i = 0; i < steps.length; i += 2) {
+            steps[i] = order[i / 2];
+            steps[i + 1] = to[order[i / 2]];
+        }
+        return new MoveSplitter.Split(steps, 0);
     }
 
     private boolean extend(int moved, int steps) {

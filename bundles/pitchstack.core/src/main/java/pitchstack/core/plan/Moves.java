@@ -54,7 +54,7 @@ final class Moves {
         return stages[stage];
     }
 
-    /** The effort of the move to a setting, in milliseconds. */
+    /** The effort of the move to a setting with one step a stage, in milliseconds: the least that it can cost. */
     long effort(int[] to) {
         long effort = 0;
         for (int j = 0; j < to.length; j++) {
@@ -63,31 +63,46 @@ final class Moves {
         return effort;
     }
 
-    /** Whether a setting can be moved to: each tooth further may be used, and some order of the steps keeps the limits. */
-    boolean allow(int[] to) {
+    /**
+     * What a move costs beyond {@link #effort}, for stages that move in more steps than one to keep the limits.
+     *
+     * @return milliseconds, or −1 where the setting cannot be moved to: a tooth further may not be used, or no order of
+     *     steps keeps the limits
+     */
+    long extraEffort(int[] to) {
         if (free) {
-            return true;
+            return 0;
         }
         for (int j = 0; j < to.length; j++) {
             if (!stages[j].allows(to[j])) {
-                return false;
+                return -1;
             }
         }
-        return order.isFree() || order.find(to) != null;
+        if (order.isFree()) {
+            return 0;
+        }
+        MoveSplitter.Split split = order.find(to);
+        return split == null ? -1 : split.extraMs();
     }
 
     /** The steps to a setting that can be moved to, in order. */
     List<Step> steps(int[] to) {
+        int[] numbers = order.find(to).steps();
+        int[] at = Arrays.stream(stages).mapToInt(stage -> stage.from).toArray();
         List<Step> steps = new ArrayList<>();
-        for (int j : order.find(to)) {
-            int from = stages[j].from;
-            int turn = stages[j].turn(to[j]);
-            if (turn == to[j]) {
-                steps.add(new Step(j, from, to[j]));
+        for (int i = 0; i < numbers.length; i += 2) {
+            int j = numbers[i];
+            int index = numbers[i + 1];
+            int turn = index == to[j] ? stages[j].turn(index) : index;
+            if (index != to[j]) {
+                steps.add(new Step(j, at[j], index, Step.Kind.PARTWAY));
+            } else if (turn == index) {
+                steps.add(new Step(j, at[j], index));
             } else {
-                steps.add(new Step(j, from, turn, Step.Kind.FURTHER));
-                steps.add(new Step(j, turn, to[j], Step.Kind.RETURN));
+                steps.add(new Step(j, at[j], turn, Step.Kind.FURTHER));
+                steps.add(new Step(j, turn, index, Step.Kind.RETURN));
             }
+            at[j] = index;
         }
         return steps;
     }

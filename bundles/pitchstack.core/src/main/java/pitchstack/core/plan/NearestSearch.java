@@ -114,8 +114,9 @@ final class NearestSearch {
             return;
         }
         list.copyIndices(entry, indices);
-        if (space.keepsLimits(space.outer.length, indices) && moves.allow(indices)) {
-            Candidate found = new Candidate(place, error, cost, worn + list.worn[entry], indices.clone());
+        long extra = space.keepsLimits(space.outer.length, indices) ? moves.extraEffort(indices) : -1;
+        if (extra >= 0) {
+            Candidate found = new Candidate(place, error, cost + extra, worn + list.worn[entry], indices.clone());
             if (best == null || Candidate.BY_NEARNESS.compare(found, best) < 0) {
                 best = found;
                 narrow();

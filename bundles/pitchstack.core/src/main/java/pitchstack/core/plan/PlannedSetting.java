@@ -15,7 +15,8 @@ import pitchstack.core.stack.Setting;
  * @param error position minus target; on a rotary axis the short way round
  * @param effortMs the effort of the move from the starting setting, in milliseconds
  * @param wornStages the stages, lowest first, whose engaged teeth are marked worn
- * @param steps the steps of the move, in an order that keeps every limit after each; empty where nothing moves
+ * @param steps the steps of the move, in an order that keeps every limit after each, a stage more than once
+ *     where the limits ask for it; empty where nothing moves
  */
 public record PlannedSetting(Setting setting, long position, long error, long effortMs, List<Integer> wornStages,
         List<Step> steps) {

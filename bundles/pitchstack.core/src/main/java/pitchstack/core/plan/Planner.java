@@ -83,7 +83,8 @@ public final class Planner {
     /** The move to a setting that can be moved to. */
     PlannedSetting move(Candidate to, long target, Setting from, Directions last) {
         Moves moves = Moves.from(prepared, from, last);
-        Candidate costed = new Candidate(to.place(), to.error(), moves.effort(to.indices()), to.worn(), to.indices());
+        Candidate costed = new Candidate(to.place(), to.error(), moves.effort(to.indices()) + moves.extraEffort(to.indices()),
+                to.worn(), to.indices());
         return planned(costed, axis.scale().wrap(target), moves);
     }
 

@@ -79,7 +79,8 @@ public final class Sequences {
     /** The effort of the farthest move within the rows: over all indices, one further and back, turning round twice. */
     private static long farthestMove(StageSpec stage) {
         EffortCost cost = stage.cost();
-        return Math.addExact(Math.addExact(cost.releaseMs(), Math.multiplyExact(2L, cost.reversalMs())),
+        return Math.addExact(Math.addExact(Math.multiplyExact(cost.releaseMs(), (long) MoveSplitter.MOST_STEPS),
+                Math.multiplyExact(2L, cost.reversalMs())),
                 Math.multiplyExact(cost.perToothMs(), stage.rows().indices().count() + 2L));
     }
 

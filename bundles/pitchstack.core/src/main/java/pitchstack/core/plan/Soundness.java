@@ -178,7 +178,8 @@ public final class Soundness {
 
     /** The effort of the farthest move of a stage, from wherever it may stand. */
     static long farthestMove(EffortCost cost) {
-        return Math.addExact(Math.addExact(cost.releaseMs(), Math.multiplyExact(cost.perToothMs(), LONGEST_MOVE)),
+        long releases = Math.multiplyExact(cost.releaseMs(), (long) MoveSplitter.MOST_STEPS);
+        return Math.addExact(Math.addExact(releases, Math.multiplyExact(cost.perToothMs(), LONGEST_MOVE)),
                 Math.multiplyExact(cost.reversalMs(), 2L));
     }
 }

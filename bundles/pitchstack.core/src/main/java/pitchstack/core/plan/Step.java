@@ -16,6 +16,8 @@ public record Step(int stage, int from, int to, Kind kind) {
     public enum Kind {
         /** It takes the stage to its place. */
         DIRECT,
+        /** It takes the stage a part of its way, since other stages must move before a limit lets it go on. */
+        PARTWAY,
         /** It takes the stage one tooth past its place, so that it can come back in the direction asked for. */
         FURTHER,
         /** It takes the stage back that one tooth to its place; it follows a step of the kind before. */

@@ -37,6 +37,7 @@ public final class Wording {
         return name(step.stage()) + ": " + teeth + (teeth == 1 ? " tooth " : " teeth ")
                 + way(step.direction()) + ", from " + step.from() + " to " + step.to() + switch (step.kind()) {
                     case DIRECT -> ".";
+                    case PARTWAY -> ", as far as the limits allow for now.";
                     case FURTHER -> ", one tooth further than its place.";
                     case RETURN -> ", so that it ends moving " + way(step.direction()) + ".";
                 };

@@ -211,7 +211,7 @@ public final class BruteForce {
         long place = place(indices);
         long position = turn == 0 ? place : ((place % turn) + turn) % turn;
         Optional<List<Step>> steps = moves.steps(indices);
-        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), moves.effort(indices), worn,
+        return new Line(new PlannedSetting(Setting.of(indices), position, error(position), steps.isPresent() ? moves.effort(indices) : 0, worn,
                 steps.orElse(List.of())), barred, steps.isPresent());
     }
 

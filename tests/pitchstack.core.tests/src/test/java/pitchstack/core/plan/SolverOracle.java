@@ -3,10 +3,12 @@ package pitchstack.core.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solution;
@@ -30,8 +32,8 @@ final class SolverOracle {
     private final long unit;
     private final boolean wornToo;
     private final BruteForceMoves moves;
-    /** Settings that no order of steps leads to. */
-    private final List<int[]> noMove = new ArrayList<>();
+    /** Settings that the solver need not name again. */
+    private final List<int[]> passed = new ArrayList<>();
 
     private Model model;
     private IntVar[] index;
@@ -68,16 +70,44 @@ final class SolverOracle {
 
     private Optional<PlannedSetting> least() {
         long tolerance = request.tolerance() / unit;
-        return inOrder(() -> new IntVar[] {effort, distance(), worn, error}, (int) -tolerance, (int) tolerance);
+        return best(() -> new IntVar[] {effort, distance(), worn, error}, (int) -tolerance, (int) tolerance,
+                Comparator.comparingLong(PlannedSetting::effortMs).thenComparingLong(p -> Math.abs(p.error()))
+                        .thenComparingInt(p -> p.wornStages().size()).thenComparingLong(PlannedSetting::error)
+                        .thenComparing(PlannedSetting::setting));
     }
 
     private Optional<PlannedSetting> beside(int side) {
         int far = axis.scale().turn() == 0 ? 1 << 24 : (int) (axis.scale().turn() / unit) - 1;
-        return inOrder(() -> new IntVar[] {distance(), effort, worn}, side < 0 ? -far : 0, side < 0 ? 0 : far);
+        // On the way round, the error the solver minimises is not the one that is reported.
+        ToLongFunction<PlannedSetting> way = p -> axis.scale().turn() == 0 ? Math.abs(p.error())
+                : Math.floorMod(side < 0 ? -p.error() : p.error(), axis.scale().turn());
+        return best(() -> new IntVar[] {distance(), effort, worn}, side < 0 ? -far : 0, side < 0 ? 0 : far,
+                Comparator.comparingLong(way).thenComparingLong(PlannedSetting::effortMs)
+                        .thenComparingInt(p -> p.wornStages().size()).thenComparing(PlannedSetting::setting));
+    }
+
+    /**
+     * The solver knows what a move costs with one step a stage, not what limits on the way make of it. It is asked for one
+     * end after another until an end that costs just that.
+     */
+    private Optional<PlannedSetting> best(Supplier<IntVar[]> goals, int low, int high, Comparator<PlannedSetting> order) {
+        passed.clear();
+        Optional<PlannedSetting> best = Optional.empty();
+        for (Optional<int[]> end = inOrder(goals, low, high); end.isPresent(); end = inOrder(goals, low, high)) {
+            Optional<PlannedSetting> planned = moves.steps(end.get()).map(this::planned);
+            if (planned.isPresent() && (best.isEmpty() || order.compare(planned.get(), best.get()) < 0)) {
+                best = planned;
+            }
+            if (planned.isPresent() && planned.get().steps().stream().noneMatch(s -> s.kind() == Step.Kind.PARTWAY)) {
+                return best;
+            }
+            passed.add(end.get());
+        }
+        return best;
     }
 
     /** Minimises each goal in turn, then the indices, within bounds of the error. */
-    private Optional<PlannedSetting> inOrder(Supplier<IntVar[]> goals, int low, int high) {
+    private Optional<int[]> inOrder(Supplier<IntVar[]> goals, int low, int high) {
         List<Integer> fixed = new ArrayList<>();
         Solution solution = null;
         for (int goal = 0; ; goal++) {
@@ -97,16 +127,12 @@ final class SolverOracle {
             fixed.add(solution.getIntVal(order.get(goal)));
         }
         int goalCount = fixed.size() - index.length;
-        int[] indices = fixed.subList(goalCount, fixed.size()).stream().mapToInt(n -> n).toArray();
-        if (moves.steps(indices).isEmpty()) {
-            // The solver knows where to end, not how to get there: it is asked again for another end.
-            noMove.add(indices);
-            return inOrder(goals, low, high);
-        }
-        return Optional.of(planned(indices));
+        return Optional.of(fixed.subList(goalCount, fixed.size()).stream().mapToInt(n -> n).toArray());
     }
 
-    private PlannedSetting planned(int[] indices) {
+    private PlannedSetting planned(List<Step> steps) {
+        int[] indices = request.from().toArray();
+        steps.forEach(step -> indices[step.stage()] = step.to());
         Setting setting = Setting.of(indices);
         List<Integer> wornStages = new ArrayList<>();
         for (int j = 0; j < indices.length; j++) {
@@ -117,7 +143,7 @@ final class SolverOracle {
         }
         long position = axis.position(setting);
         return new PlannedSetting(setting, position, axis.scale().difference(position, request.target()),
-                moves.effort(indices), wornStages, moves.steps(indices).orElseThrow());
+                moves.effort(indices), wornStages, steps);
     }
 
     private IntVar distance() {
@@ -145,7 +171,7 @@ final class SolverOracle {
         error = model.intVar("error", low, high, true);
         placeError();
         limits();
-        for (int[] settings : noMove) {
+        for (int[] settings : passed) {
             BoolVar[] elsewhere = new BoolVar[stages];
             for (int j = 0; j < stages; j++) {
                 elsewhere[j] = model.arithm(index[j], "!=", settings[j]).reify();

@@ -32,30 +32,42 @@ import pitchstack.core.stack.StageSpec;
  * that stage stands at index c = −b: a study range of b from −10 to 9 is c from −9 to 10, and the study's b = 7 is
  * c = −7. The study names the number of indices but not their ends; a and b from −10 to 9 give its 115 ways within
  * 15 mm, 115 000 settings, 106 090 positions and ends, as the last case shows.
+ *
+ * <p>The study keeps the 15 mm at the end of a move only. Here they are kept after each step, so that to get from (0, 0) to
+ * (4, −7) the upper stage must go −3 (−14.7 mm), the lower 4 (5.3 mm), the upper −4 (−14.3 mm): one release more than the
+ * study counts. To (6, −8) it takes two more: 30 mm or 39.2 mm in one step would pass the whole band of 30 mm.
  */
 final class StudiedRackTest {
     private static final EffortCost RACK_COST = new EffortCost(4, 1);
     private static final EffortCost FINE_COST = new EffortCost(2, 1);
+    /** To release a fine stage once more. */
+    private static final long RELEASE = 2;
     private static final AxisSpec RACK = withLimits(axis(stage("rack", 254 * MM / 100, 0, 999, RACK_COST),
             stage("lower fine", 5 * MM, -10, 9, FINE_COST), stage("upper fine", 49 * MM / 10, -9, 10, FINE_COST)),
             new ShiftLimit(1, 2, 15 * MM));
 
     @Test
     void case1ReachesAWholeTarget() {
-        assertPlanned(List.of(45, 4, -7), 64, 0, reached(plan(RACK, 100 * MM, 0)).best());
+        assertPlanned(List.of(45, 4, -7), 64 + RELEASE, 0, reached(plan(RACK, 100 * MM, 0)).best());
+    }
+
+    @Test
+    void listsTheStepsByWhichAPairKeepsItsLimit() {
+        assertEquals(List.of(new Step(0, 0, 45), new Step(2, 0, -3, Step.Kind.PARTWAY), new Step(1, 0, 4),
+                new Step(2, -3, -7)), reached(plan(RACK, 100 * MM, 0)).best().steps());
     }
 
     @Test
     void case2CountsTheEdgeOfTheToleranceAsReached() {
         long target = 100 * MM + 10 * UM;
-        assertPlanned(List.of(45, 4, -7), 64, -10 * UM, reached(plan(RACK, target, 10 * UM)).best());
+        assertPlanned(List.of(45, 4, -7), 64 + RELEASE, -10 * UM, reached(plan(RACK, target, 10 * UM)).best());
     }
 
     @Test
     void case3DoesNotReachAFemtometreInsideTheEdge() {
         Answer.Nearest answer = nearest(plan(RACK, 100 * MM + 10 * UM, 10 * UM - 1));
-        assertPlanned(List.of(45, 4, -7), 64, -10 * UM, answer.below().orElseThrow());
-        assertPlanned(List.of(43, 6, -8), 65, 10 * UM, answer.above().orElseThrow());
+        assertPlanned(List.of(45, 4, -7), 64 + RELEASE, -10 * UM, answer.below().orElseThrow());
+        assertPlanned(List.of(43, 6, -8), 65 + 2 * RELEASE, 10 * UM, answer.above().orElseThrow());
         assertEquals(Reason.BETWEEN_STEPS, answer.reason());
     }
 

@@ -56,6 +56,12 @@ class WordingTest {
     }
 
     @Test
+    void saysThatAStageStopsPartwayForTheLimits() {
+        assertEquals("Rack: 3 teeth back, from 0 to -3, as far as the limits allow for now.",
+                wording.step(new Step(0, 0, -3, Kind.PARTWAY)));
+    }
+
+    @Test
     void saysWhyASettingCannotBeMovedTo() {
         Nearest nearest = nearest(Reason.NO_MOVE, at(95 * MM, -5 * MM), Optional.empty());
         String start = "100.000 mm could be set, but not from where the stages stand: ";

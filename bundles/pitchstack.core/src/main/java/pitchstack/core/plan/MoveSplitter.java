@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.plan;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Splits a move into more steps than stages, where moving each stage once would break a limit on the way: stages take
+ * turns, each going as far as the limits and the teeth allow. Every further step of a stage costs a release. Of all ways
+ * to take turns the cheapest is found, then the one of fewest steps, then the one that moves the lower stages first.
+ */
+final class MoveSplitter {
+    /** No one would work through a longer list for one move. */
+    static final int MOST_STEPS = 64;
+    /** States looked at, at the most; far more than two or three stages against one limit can have. */
+    private static final int MOST_STATES = 20_000;
+
+    /** Where the stages stand on the way, the steps so far, two numbers each (stage, index), and the releases beyond one. */
+    private record State(int[] indices, int[] steps, long extraMs) {
+        int count() {
+            return steps.length / 2;
+        }
+
+        boolean moved(int stage) {
+            return IntStream.range(0, count()).anyMatch(i -> steps[2 * i] == stage);
+        }
+    }
+
+    private static final Comparator<State> FIRST = Comparator.comparingLong(State::extraMs)
+            .thenComparingInt(State::count).thenComparing(State::steps, MoveSplitter::compareStages);
+
+    /**
+     * A way to split a move.
+     *
+     * @param steps stage and index by step, two numbers each; the last step of a stage takes it to its place
+     * @param extraMs what the further steps cost, in milliseconds
+     */
+    record Split(int[] steps, long extraMs) { }
+
+    private final StageMoves[] stages;
+    private final ShiftBand[] bands;
+    private final int[] to;
+
+    /**
+     * @param stages the moves of every stage
+     * @param bands the limits to keep, which hold at the start
+     * @param to the setting to move to
+     */
+    MoveSplitter(StageMoves[] stages, ShiftBand[] bands, int[] to) {
+        this.stages = stages;
+        this.bands = bands;
+        this.to = to;
+    }
+
+    private static int compareStages(int[] one, int[] other) {
+        for (int i = 0; i < Math.min(one.length, other.length); i += 2) {
+            if (one[i] != other[i]) {
+                return Integer.compare(one[i], other[i]);
+            }
+        }
+        return Integer.compare(one.length, other.length);
+    }
+
+    /** The best way, or null where taking turns does not help. */
+    Split find() {
+        PriorityQueue<State> open = new PriorityQueue<>(FIRST);
+        Set<List<Integer>> closed = new HashSet<>();
+        int[] from = Arrays.stream(stages).mapToInt(stage -> stage.from).toArray();
+        open.add(new State(from, new int[0], 0));
+        while (!open.isEmpty() && closed.size() < MOST_STATES) {
+            State state = open.remove();
+            if (Arrays.equals(state.indices(), to)) {
+                return new Split(state.steps(), state.extraMs());
+            }
+            boolean first = closed.add(Arrays.stream(state.indices()).boxed().toList());
+            for (int j = 0; first && state.count() < MOST_STEPS && j < stages.length; j++) {
+                int next = next(state.indices(), j);
+                if (next != state.indices()[j]) {
+                    open.add(after(state, j, next));
+                }
+            }
+        }
+        return null;
+    }
+
+    private State after(State state, int j, int index) {
+        int[] indices = state.indices().clone();
+        indices[j] = index;
+        int[] steps = Arrays.copyOf(state.steps(), state.steps().length + 2);
+        steps[steps.length - 2] = j;
+        steps[steps.length - 1] = index;
+        return new State(indices, steps,
+                state.extraMs() + (state.moved(j) ? stages[j].table.cost.releaseMs() : 0));
+    }
+
+    /** How far a stage can go: to its place, or to the last usable index before a limit; where it stands if nowhere. */
+    private int next(int[] indices, int j) {
+        int at = indices[j];
+        if (at == to[j]) {
+            return at;
+        }
+        StageMoves stage = stages[j];
+        int goal = stage.turn(to[j]);
+        int way = goal > at ? 1 : -1;
+        long most = Math.abs((long) goal - at);
+        for (ShiftBand band : bands) {
+            if (band.concerns(j)) {
+                long shift = shift(indices, band);
+                long room = way > 0 ? Saturated.subtract(band.high(), shift) : Saturated.subtract(shift, band.low());
+                most = Math.min(most, room / stage.table.pitch);
+            }
+        }
+        if (most == Math.abs((long) goal - at)) {
+            return to[j];
+        }
+        for (long teeth = most; teeth > 0; teeth--) {
+            int index = (int) (at + way * teeth);
+            // Stopping at its place while it must still go one further would look as if it had arrived.
+            if (stage.table.isUsable(index) && index != to[j]) {
+                return index;
+            }
+        }
+        return at;
+    }
+
+    private long shift(int[] indices, ShiftBand band) {
+        long shift = 0;
+        for (int j = band.lowest(); j <= band.highest(); j++) {
+            shift += indices[j] * stages[j].table.pitch;
+        }
+        return shift;
+    }
+}
