@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.check.Finding;
+import pitchstack.core.check.Severity;
+import pitchstack.core.plan.Planner;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
 import pitchstack.model.file.StackFile;
@@ -71,6 +74,20 @@ final class LoadedStack {
      */
     AxisAnalysis analysis(String name) throws BadInputException {
         return AxisAnalysis.of(positioner, name == null ? onlyAxis() : axis(name));
+    }
+
+    /**
+     * The planner of an axis.
+     *
+     * @throws BadInputException if the axis has errors
+     */
+    Planner planner(AxisAnalysis analysis) throws BadInputException {
+        if (analysis.planner().isPresent()) {
+            return analysis.planner().get();
+        }
+        Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
+        throw new BadInputException("Nothing can be planned on axis “" + analysis.spec().name() + "” before this is mended: "
+                + first.sentence() + " All findings: " + checkCommand());
     }
 
     private Axis onlyAxis() throws BadInputException {

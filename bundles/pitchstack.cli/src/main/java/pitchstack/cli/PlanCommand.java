@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import pitchstack.analysis.AxisAnalysis;
-import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlanRequest;
@@ -56,7 +55,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() throws BadInputException {
         LoadedStack stack = LoadedStack.load(file);
         AxisAnalysis analysis = stack.analysis(axis);
-        Planner planner = planner(stack, analysis);
+        Planner planner = stack.planner(analysis);
         PlanRequest request = options.request(analysis.spec(), analysis.current(), analysis.last());
         Answer answer = planner.plan(request);
         PrintWriter out = command.commandLine().getOut();
@@ -68,15 +67,6 @@ final class PlanCommand implements Callable<Integer> {
             tellOfFindings(out, stack, analysis);
         }
         return answer instanceof Answer.Reached ? ExitCode.YES : ExitCode.NO;
-    }
-
-    private static Planner planner(LoadedStack stack, AxisAnalysis analysis) throws BadInputException {
-        if (analysis.planner().isPresent()) {
-            return analysis.planner().get();
-        }
-        Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
-        throw new BadInputException("Nothing can be planned on axis “" + analysis.spec().name() + "” before this is mended: "
-                + first.sentence() + " All findings: " + stack.checkCommand());
     }
 
     /** Says what refusing worn teeth has cost, where it has cost the target. */

@@ -77,25 +77,35 @@ class BadInputTest {
             plan good                        | Missing required option: '--at=X'. See pitchstack plan --help
             plan --at 1                      | Missing required parameter: 'FILE'. See pitchstack plan --help
             plan good --at --worn            | Expected parameter for option '--at' but found '--worn'. See pitchstack plan --help
+            coverage missing                 | missing: there is no such file.
+            coverage two                     | “Test bench” has 2 axes; name one of them with --axis: “X”, “Y”.
+            coverage unread                  | “furlongs” is not a unit of length here; use mm, in or um.
+            coverage good --step 0           | --step: “0” is not a step; it must be above 0
+            coverage good --step -1mm        | --step: “-1mm” is not a step; it must be above 0
+            coverage good --step x           | --step: “x” is not a length;
+            coverage good --step 1um --tolerance -1 | --tolerance: -1.000 mm is below 0; a tolerance counts to both sides,
+            coverage good --out strip.png    | --out: “strip.png” must end with .csv or .svg, which tells the format.
+            coverage good --step 0.000000001um | is too fine to map the whole travel; take 
+            coverage                         | Missing required parameter: 'FILE'. See pitchstack coverage --help
             check missing                    | missing: there is no such file.
             check none                       | “Test bench” has no axis to check.
             check broken                     | broken, line 6, column 
             check                            | Missing required parameter: 'FILE'. See pitchstack check --help
             check good --at 1                | There is no option --at
-            paln good --at 1                 | There is no command “paln”; write plan or check.
+            paln good --at 1                 | There is no command “paln”; write plan, coverage or check.
             fence.pitchstack                 | to open a file in the window: pitchstack --window fence.pitchstack
             --bogus                          | There is no option --bogus. See pitchstack --help
             """)
     void saysInOneLineWhatIsWrong(String words, String sentence) {
         assertRefused(sentence, arguments(words));
-        if (words.startsWith("plan ") || words.startsWith("check ")) {
+        if (words.matches("(plan|coverage|check) .*")) {
             assertRefused(sentence, arguments(words + " --json"));
         }
     }
 
     @Test
     void asksForACommandWhereThereIsNone() {
-        assertRefused("A command is missing; write plan or check, or see pitchstack --help", new String[0]);
+        assertRefused("A command is missing; write plan, coverage or check, or see pitchstack --help", new String[0]);
     }
 
     @Test

@@ -21,12 +21,16 @@ import pitchstack.model.file.StackFileException.Problem;
  *
  * @param file the file, as the caller names it
  */
-record SafeWrite(Path file) {
+public record SafeWrite(Path file) {
     private static final int MOST_LINKS = 40;
     private static final Set<StandardOpenOption> NEW = Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
 
-    /** Writes the bytes, or leaves the old file as it was and nothing beside it. */
-    void write(byte[] bytes) throws StackFileException {
+    /**
+     * Writes the bytes, or leaves the old file as it was and nothing beside it.
+     *
+     * @throws StackFileException if the folder or the disk does not take them
+     */
+    public void write(byte[] bytes) throws StackFileException {
         Path target = target().toAbsolutePath();
         Path folder = target.getParent();
         requireWritable(target, folder);

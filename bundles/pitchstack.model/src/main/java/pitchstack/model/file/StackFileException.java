@@ -4,7 +4,7 @@ package pitchstack.model.file;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** A stack file that cannot be read or written. Its message is one sentence that can be shown as it is. */
+/** A file that cannot be read or written. Its message is one sentence that can be shown as it is. */
 public final class StackFileException extends IOException {
     private static final long serialVersionUID = 1L;
 

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import pitchstack.core.coverage.Coverage;
+import pitchstack.core.coverage.FinestStep;
+import pitchstack.core.coverage.GridCoverage;
+import pitchstack.core.coverage.Outcome;
+import pitchstack.core.coverage.Reach;
+import pitchstack.core.coverage.Reached;
+import pitchstack.core.plan.Progress;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Wear;
+
+/**
+ * What one axis reaches.
+ *
+ * @param axis the axis
+ * @param coverage for the tolerance asked for
+ * @param clean the finest step everywhere over clean teeth; empty where nothing can be set over them
+ * @param usable the same over worn teeth too
+ * @param grid the multiples of the step asked for; empty where none is
+ */
+record Mapped(AxisSpec axis, Coverage coverage, Optional<FinestStep> clean, Optional<FinestStep> usable,
+        Optional<GridCoverage> grid) {
+    /**
+     * Maps an axis whose numbers are sound.
+     *
+     * @throws BadInputException if it is too much to map
+     */
+    static Mapped of(AxisSpec axis, long tolerance, OptionalLong step) throws BadInputException {
+        Reach reach = done(Reach.of(axis, Progress.NONE));
+        Optional<GridCoverage> grid = step.isEmpty() ? Optional.empty()
+                : Optional.of(done(reach.grid(0, step.getAsLong(), tolerance, Progress.NONE)));
+        return new Mapped(axis, done(reach.coverage(tolerance, Progress.NONE)),
+                done(reach.finestStep(Wear.CLEAN, Progress.NONE)), done(reach.finestStep(Wear.WORN, Progress.NONE)), grid);
+    }
+
+    private static <T> T done(Outcome<T> outcome) throws BadInputException {
+        if (outcome instanceof Outcome.Refused<T> refused) {
+            throw new BadInputException(refused.why());
+        }
+        return outcome.get();
+    }
+
+    /** Whether all that was asked for is reached: every multiple of the step, or else the whole travel. */
+    boolean isAllReached() {
+        return !coverage.stretches().isEmpty() && grid.map(g -> g.count(Reached.NOT))
+                .orElseGet(() -> coverage.summary().gaps()) == 0;
+    }
+
+    /** The first multiples of the step that are not reached, lowest first. */
+    long[] missed(int most) {
+        GridCoverage cells = grid.orElseThrow();
+        long[] missed = new long[Math.min(most, cells.count(Reached.NOT))];
+        int from = 0;
+        for (int i = 0; i < missed.length; i++) {
+            int cell = cells.next(from, Reached.NOT).orElseThrow();
+            missed[i] = cells.position(cell);
+            from = cell + 1;
+        }
+        return missed;
+    }
+}
