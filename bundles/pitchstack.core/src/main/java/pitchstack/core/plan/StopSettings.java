@@ -53,9 +53,9 @@ record StopSettings(Planner planner, SequenceRequest request, Memory memory, boo
         Optional<List<Candidate>> found = SettingLister.list(prepared.space(worst),
                 prepared.travel.within(target, wanted.tolerance()), stages, room);
         if (found.isEmpty()) {
-            memory.refuse("The settings of " + stop + " stops fill what there is, and " + wanted.title(stop) + " with its tolerance of "
-                    + planner.axis().scale().formatSize(wanted.tolerance()) + " has more than " + room
-                    + " of its own, too many to compare in ", "give it a smaller tolerance");
+            memory.refuse(wanted.title(stop) + " with its tolerance of "
+                    + planner.axis().scale().formatSize(wanted.tolerance()) + " can be set in more than " + room
+                    + " ways, too many to compare in ", "give it a smaller tolerance");
         }
         memory.take(each * found.get().size());
         return found.get();

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solution;
-import org.chocosolver.solver.expression.discrete.arithmetic.ArExpression;
+import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
@@ -40,20 +40,29 @@ final class ChocoSequence {
         List<IntVar> efforts = new ArrayList<>();
         IntVar[][] index = new IntVar[visits][axis.stages().size()];
         for (int v = 0; v < visits; v++) {
-            ArExpression position = model.intVar((int) axis.datum());
             for (int j = 0; j < index[v].length; j++) {
                 StageSpec stage = axis.stages().get(j);
                 index[v][j] = model.intVar("n" + v + "_" + j, usable(stage));
-                position = position.add(index[v][j].mul((int) stage.pitch()));
                 IntVar before = v == 0 ? model.intVar(request.from().index(j)) : index[v - 1][j];
                 efforts.add(effort(before, index[v][j], stage));
             }
-            position.sub(targets[v]).abs().le(tolerances[v]).post();
+            comeNear(index[v], targets[v], tolerances[v]);
         }
         IntVar sum = model.intVar("sum", 0, FAR);
         model.sum(efforts.toArray(IntVar[]::new), "=", sum).post();
         Solution best = model.getSolver().findOptimalSolution(sum, false);
         return best == null ? -1 : best.getIntVal(sum);
+    }
+
+    private void comeNear(IntVar[] index, IntVar target, IntVar tolerance) {
+        IntVar position = model.intVar("position", -FAR, FAR);
+        int[] pitches = axis.stages().stream().mapToInt(stage -> (int) stage.pitch()).toArray();
+        model.scalar(index, pitches, "=", model.offset(position, -(int) axis.datum())).post();
+        IntVar error = model.intVar("error", -FAR, FAR);
+        model.arithm(position, "-", target, "=", error).post();
+        IntVar distance = model.intVar("distance", 0, FAR);
+        model.absolute(distance, error).post();
+        model.arithm(distance, "<=", tolerance).post();
     }
 
     /** Which stop each visit is to: as given, or any order. */
@@ -79,26 +88,27 @@ final class ChocoSequence {
 
     /** Release, teeth, and two teeth more where the stage goes one further and comes back. */
     private IntVar effort(IntVar from, IntVar to, StageSpec stage) {
-        IntVar teeth = model.intVar("teeth", 0, 10_000);
-        to.sub(from).abs().eq(teeth).post();
-        IntVar moved = teeth.ne(0).boolVar();
+        IntVar way = model.intVar("way", -FAR, FAR);
+        model.arithm(to, "-", from, "=", way).post();
+        IntVar teeth = model.intVar("teeth", 0, FAR);
+        model.absolute(teeth, way).post();
+        BoolVar moved = model.arithm(way, "!=", 0).reify();
+        int step = axis.approach() == Approach.FORWARD ? -1 : 1;
+        BoolVar further = axis.approach() == Approach.EITHER ? model.boolVar(false)
+                : model.arithm(way, step < 0 ? "<" : ">", 0).reify();
+        furtherMustBeUsable(to, stage, further, step);
         IntVar effort = model.intVar("effort", 0, FAR);
-        ArExpression sum = moved.mul((int) stage.cost().releaseMs()).add(teeth.mul((int) stage.cost().perToothMs()));
-        if (axis.approach() != Approach.EITHER) {
-            IntVar further = (axis.approach() == Approach.FORWARD ? to.lt(from) : to.gt(from)).boolVar();
-            sum = sum.add(further.mul(2 * (int) stage.cost().perToothMs()));
-            furtherMustBeUsable(from, to, stage, further);
-        }
-        effort.eq(sum).post();
+        int perTooth = (int) stage.cost().perToothMs();
+        model.scalar(new IntVar[] {moved, teeth, further}, new int[] {(int) stage.cost().releaseMs(), perTooth,
+            2 * perTooth}, "=", effort).post();
         return effort;
     }
 
-    private void furtherMustBeUsable(IntVar from, IntVar to, StageSpec stage, IntVar further) {
-        int step = axis.approach() == Approach.FORWARD ? -1 : 1;
+    private void furtherMustBeUsable(IntVar to, StageSpec stage, BoolVar further, int step) {
         int[] usable = usable(stage);
         for (int n : usable) {
             if (IntStream.of(usable).noneMatch(u -> u == n + step)) {
-                further.eq(1).and(to.eq(n)).not().post();
+                model.or(further.not(), model.arithm(to, "!=", n).reify()).post();
             }
         }
     }

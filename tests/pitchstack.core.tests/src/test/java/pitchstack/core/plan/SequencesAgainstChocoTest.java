@@ -28,7 +28,7 @@ import pitchstack.core.units.LinearScale;
 
 /** Differentials of two and three stages, as a general-purpose solver plans their lists. */
 class SequencesAgainstChocoTest {
-    private static final int LISTS = 60;
+    private static final int LISTS = 40;
 
     @ParameterizedTest
     @EnumSource(names = {"GIVEN", "FREE"})
