@@ -29,7 +29,7 @@ final class Moves {
 
     /** The moves that the approach rule and the limits allow. */
     static Moves from(Preparation prepared, Setting from, Directions last) {
-        return new Moves(prepared.tables, from, last, prepared.approach, prepared.bandsFrom(from));
+        return new Moves(prepared.tables, from, last, prepared.approach, prepared.bands());
     }
 
     /** The moves there would be from the same setting without approach rule and limits on the way. */

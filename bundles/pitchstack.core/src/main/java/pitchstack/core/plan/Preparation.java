@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
-import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Wear;
 
@@ -53,20 +52,12 @@ final class Preparation {
 
     /** Whether there is a rule or a limit for which a move between two settings might not be possible. */
     boolean mayStrand() {
-        return approach != Approach.EITHER || !bands.isEmpty() || travel.hasStopToPass();
+        return approach != Approach.EITHER || !bands.isEmpty();
     }
 
-    /** Every limit that a move from a setting must keep on its way. */
-    ShiftBand[] bandsFrom(Setting from) {
-        List<ShiftBand> all = new ArrayList<>(bands);
-        if (Arrays.stream(tables).allMatch(table -> table.meets(from.index(table.stage)))) {
-            long place = datum;
-            for (StageTable table : tables) {
-                place += from.index(table.stage) * table.pitch;
-            }
-            travel.arcAround(place).map(arc -> ShiftBand.of(arc, datum, tables.length)).ifPresent(all::add);
-        }
-        return all.toArray(ShiftBand[]::new);
+    /** Every limit that a move must keep on its way. */
+    ShiftBand[] bands() {
+        return bands.toArray(ShiftBand[]::new);
     }
 
     /** A limit over every stage is one on the place itself, and is taken out of the rules. */

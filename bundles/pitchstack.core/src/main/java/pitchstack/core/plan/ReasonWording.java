@@ -79,11 +79,11 @@ record ReasonWording(AxisSpec axis, long target, long tolerance, Nearest nearest
     }
 
     private boolean hasLimits() {
-        return !axis.shiftLimits().isEmpty() || axis.low().isPresent() || axis.high().isPresent();
+        return !axis.shiftLimits().isEmpty();
     }
 
     private String whyNoMove() {
-        String limit = "every order of steps breaks a shift limit or passes a stop on the way";
+        String limit = "every order of steps breaks a shift limit on the way";
         String tooth = "a stage must come back by one tooth at the end, and the tooth further may not be used";
         return !hasApproach() ? limit : hasLimits() ? tooth + ", or " + limit : tooth;
     }

@@ -3,7 +3,6 @@ package pitchstack.core.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import pitchstack.core.stack.AxisSpec;
 
 /**
@@ -73,22 +72,6 @@ public record Travel(long low, long high, long turn, long arcStart, long arcWidt
             addFree(windows, center, below ? center - turn + 1 : center, below ? center : center + turn - 1);
         }
         return windows;
-    }
-
-    /** Whether a rotary axis has a stop that cannot be turned past. */
-    boolean hasStopToPass() {
-        return turn > 0 && arcWidth < turn - 1;
-    }
-
-    /**
-     * The places about one that can be reached from it without passing a stop of a rotary axis.
-     *
-     * @return empty where there is no such stop, or the place does not lie in the free arc
-     */
-    Optional<Window> arcAround(long place) {
-        long into = turn == 0 ? 0 : Math.floorMod(place - arcStart, turn);
-        return !hasStopToPass() || into > arcWidth ? Optional.empty()
-                : Optional.of(new Window(place, place - into, place - into + arcWidth));
     }
 
     /** Whether a target lies in the free arc and in the arc that the rows reach. */

@@ -28,12 +28,7 @@ final class BruteForceMoves {
     private final AxisSpec axis;
     private final Setting from;
     private final Directions last;
-    private final boolean startStands;
     private final Set<ShiftLimit> heldLimits = new HashSet<>();
-    private final boolean lowHeld;
-    private final boolean highHeld;
-    /** The lap of the free arc in which a rotary axis starts, or none. */
-    private final Optional<BigInteger> arc;
     private final Map<Setting, Optional<List<Step>>> known = new HashMap<>();
     /** By stage: where it may stand, smallest index first. */
     private final List<List<Integer>> usable = new ArrayList<>();
@@ -47,16 +42,11 @@ final class BruteForceMoves {
                     .filter(n -> BruteForce.wear(stage.rows(), n) != Wear.BARRED).toList());
         }
         int[] start = from.toArray();
-        this.startStands = meet(start, 0, start.length - 1);
         for (ShiftLimit limit : axis.shiftLimits()) {
             if (meet(start, limit.lowest(), limit.highest()) && holds(limit, start)) {
                 heldLimits.add(limit);
             }
         }
-        boolean linear = axis.scale().turn() == 0;
-        this.lowHeld = linear && startStands && aboveLow(start);
-        this.highHeld = linear && startStands && belowHigh(start);
-        this.arc = linear || !startStands ? Optional.empty() : arc(start);
     }
 
     private boolean meet(int[] indices, int lowest, int highest) {
@@ -76,43 +66,12 @@ final class BruteForceMoves {
         return shift;
     }
 
-    private BigInteger place(int[] indices) {
-        return shift(indices, 0, indices.length - 1).add(BigInteger.valueOf(axis.datum()));
-    }
-
     private boolean holds(ShiftLimit limit, int[] indices) {
         return shift(indices, limit.lowest(), limit.highest()).abs().compareTo(BigInteger.valueOf(limit.limit())) <= 0;
     }
 
-    private boolean aboveLow(int[] indices) {
-        return axis.low().isEmpty() || place(indices).compareTo(BigInteger.valueOf(axis.low().getAsLong())) >= 0;
-    }
-
-    private boolean belowHigh(int[] indices) {
-        return axis.high().isEmpty() || place(indices).compareTo(BigInteger.valueOf(axis.high().getAsLong())) <= 0;
-    }
-
-    /**
-     * Which lap of the free arc a place lies in, counted from any one; none outside the arc, or without a stop to pass.
-     */
-    private Optional<BigInteger> arc(int[] indices) {
-        BigInteger turn = BigInteger.valueOf(axis.scale().turn());
-        BigInteger low = BigInteger.valueOf(axis.low().orElse(0));
-        BigInteger high = BigInteger.valueOf(axis.high().orElse(axis.scale().turn() - 1));
-        if (high.subtract(low).compareTo(turn.subtract(BigInteger.ONE)) >= 0) {
-            return Optional.empty();
-        }
-        BigInteger width = high.subtract(low).mod(turn);
-        BigInteger[] lap = place(indices).subtract(low).divideAndRemainder(turn);
-        BigInteger floor = lap[1].signum() < 0 ? lap[0].subtract(BigInteger.ONE) : lap[0];
-        boolean allRound = width.equals(turn.subtract(BigInteger.ONE));
-        boolean inside = place(indices).subtract(low).mod(turn).compareTo(width) <= 0;
-        return inside && !allRound ? Optional.of(floor) : Optional.empty();
-    }
-
     private boolean keepsLimits(int[] indices) {
-        return heldLimits.stream().allMatch(limit -> holds(limit, indices)) && (!lowHeld || aboveLow(indices))
-                && (!highHeld || belowHigh(indices)) && (arc.isEmpty() || arc.equals(arc(indices)));
+        return heldLimits.stream().allMatch(limit -> holds(limit, indices));
     }
 
     /**

@@ -17,6 +17,7 @@ import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Source;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.units.LengthUnit;
@@ -66,19 +67,19 @@ class WordingTest {
         Nearest nearest = nearest(Reason.NO_MOVE, at(95 * MM, -5 * MM), Optional.empty());
         String start = "100.000 mm could be set, but not from where the stages stand: ";
         String tooth = "a stage must come back by one tooth at the end, and the tooth further may not be used";
-        String order = "every order of steps breaks a shift limit or passes a stop on the way";
+        String order = "every order of steps breaks a shift limit on the way";
         String end = "; the nearest position that can be set is 95.000 mm.";
         assertEquals(start + order + end, wording.reason(100 * MM, 0, nearest));
-        assertEquals(start + tooth + end, limited(OptionalLong.empty()).reason(100 * MM, 0, nearest));
-        assertEquals(start + tooth + ", or " + order + end, limited(OptionalLong.of(0)).reason(100 * MM, 0, nearest));
-        assertEquals(start + tooth + "; nothing at all can be set from there.", limited(OptionalLong.empty())
+        assertEquals(start + tooth + end, limited(List.of()).reason(100 * MM, 0, nearest));
+        assertEquals(start + tooth + ", or " + order + end, limited(List.of(new ShiftLimit(0, 1, MM))).reason(100 * MM, 0, nearest));
+        assertEquals(start + tooth + "; nothing at all can be set from there.", limited(List.of())
                 .reason(100 * MM, 0, nearest(Reason.NO_MOVE, Optional.empty(), Optional.empty())));
     }
 
-    private static Wording limited(OptionalLong low) {
+    private static Wording limited(List<ShiftLimit> limits) {
         AxisSpec axis = axis(METRIC, "Rack", "Adapter");
-        return new Wording(new AxisSpec("Axis", METRIC, axis.stages(), 0, low, OptionalLong.empty(), List.of(),
-                Approach.FORWARD, 0, OptionalLong.empty()));
+        return new Wording(new AxisSpec("Axis", METRIC, axis.stages(), 0, OptionalLong.empty(), OptionalLong.empty(),
+                limits, Approach.FORWARD, 0, OptionalLong.empty()));
     }
 
     private static PlannedSetting moved(Step... steps) {
