@@ -59,7 +59,7 @@ class BrokenArrowsTest {
 
     @ParameterizedTest
     @CsvSource({"units,stack", "units,plan", "stack,check", "stack,geometry", "plan,check", "plan,accuracy",
-        "geometry,plan", "accuracy,check"})
+        "geometry,plan", "accuracy,check", "plan,coverage", "coverage,check"})
     void findsAnArrowUpOrAcrossInTheCore(String low, String high) throws Exception {
         Sources.write(bundles, "pitchstack.core", others).use("pitchstack.core." + low, "pitchstack.core." + high + ".Thing")
                 .compile();
@@ -77,6 +77,7 @@ class BrokenArrowsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "pitchstack.core | pitchstack.core.check | pitchstack.core.plan.Thing",
+        "pitchstack.core | pitchstack.core.coverage | pitchstack.core.plan.Thing",
         "pitchstack.core | pitchstack.core.plan  | pitchstack.core.units.Thing",
         "pitchstack.core | pitchstack.core.plan  | pitchstack.core.plan.search.Thing",
         "pitchstack.edit | pitchstack.edit       | pitchstack.core.stack.Setting",

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.benchmarks;
 
-import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -16,7 +15,6 @@ import pitchstack.core.coverage.EffortMap;
 import pitchstack.core.coverage.EffortReach;
 import pitchstack.core.coverage.GridCoverage;
 import pitchstack.core.coverage.Reach;
-import pitchstack.core.coverage.Reached;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
@@ -27,7 +25,6 @@ import pitchstack.core.stack.Setting;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class CoverageMap {
     private static final long MICROMETRE = 1_000_000_000L;
-    private static final int CELLS = (int) (Problem.TRAVEL / MICROMETRE) + 1;
 
     /** The problem measured. */
     @Param({"A", "B", "C"})
@@ -39,7 +36,6 @@ public class CoverageMap {
 
     private Reach reach;
     private EffortReach efforts;
-    private byte[] array;
 
     /** Prepares the axis. */
     @Setup
@@ -48,7 +44,6 @@ public class CoverageMap {
         int middle = (int) (Problem.TRAVEL / 2 / axis.stages().get(0).pitch());
         reach = Reach.of(axis, Progress.NONE).get();
         efforts = EffortReach.of(axis, Setting.zero(axis.stages().size()).with(0, middle), Progress.NONE).get();
-        array = new byte[CELLS];
     }
 
     /** Every micrometre clean, worn or not, into a new array of 2 MB. */
@@ -73,28 +68,5 @@ public class CoverageMap {
     @Benchmark
     public EffortMap efforts() {
         return efforts.map(0, MICROMETRE, Problem.TOLERANCE, Progress.NONE).get();
-    }
-
-    /** What cannot be beaten there: a new array of as many numbers, written once. */
-    @Benchmark
-    public int[] effortsFloor() {
-        int[] cells = new int[CELLS];
-        Arrays.fill(cells, CELLS);
-        return cells;
-    }
-
-    /** What cannot be beaten: a new array of as many cells, written once. */
-    @Benchmark
-    public byte[] floor() {
-        byte[] cells = new byte[CELLS];
-        Arrays.fill(cells, Reached.NOT.code());
-        return cells;
-    }
-
-    /** The same without making the array. */
-    @Benchmark
-    public byte[] floorInPlace() {
-        Arrays.fill(array, Reached.NOT.code());
-        return array;
     }
 }

@@ -38,7 +38,8 @@ public final class Main {
             Result<?> time = result.getPrimaryResult();
             String worn = result.getParams().getParamsKeys().contains("worn")
                     ? (Boolean.parseBoolean(result.getParams().getParam("worn")) ? ", worn" : "") : "";
-            String problem = result.getParams().getParam("problem") + worn;
+            String problem = result.getParams().getParamsKeys().contains("problem")
+                    ? result.getParams().getParam("problem") + worn : "";
             lines.put(name + problem, String.format(Locale.ROOT, "| %s | %s | %s ± %s %s |", name, problem,
                     number(time.getScore()), number(time.getScoreError()), time.getScoreUnit()));
         }

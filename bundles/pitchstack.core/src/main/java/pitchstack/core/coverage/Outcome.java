@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.coverage;
 
+import java.util.function.Function;
+
 /**
  * What came of a piece of work that may be too large, or be cancelled.
  *
@@ -23,6 +25,14 @@ public sealed interface Outcome<T> {
 
     /** It was cancelled. */
     record Cancelled<T>() implements Outcome<T> { }
+
+    /** Goes on with what it gave, or stays refused or cancelled. */
+    default <U> Outcome<U> then(Function<T, Outcome<U>> next) {
+        if (this instanceof Done<T> done) {
+            return next.apply(done.value);
+        }
+        return this instanceof Refused<T> refused ? new Refused<>(refused.why) : new Cancelled<>();
+    }
 
     /**
      * What it gave, for callers that know it was done.

@@ -101,14 +101,18 @@ public final class Reach {
         if (step < 1 || step > Soundness.FARTHEST) {
             throw new IllegalArgumentException("The step must be from 1 to " + Soundness.FARTHEST + ", not " + step);
         }
-        return Attempt.at(() -> {
-            Grid grid = new Grid(origin, step, bounds.travel(), Grid.MOST_CELLS);
-            Scan good = scan(clean, progress);
-            Scan any = clean == usable ? good : scan(usable, progress);
-            byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
-                    : grid.paint(any.covered(tolerance), good.covered(tolerance));
-            return new GridCoverage(grid, tolerance, cells);
-        }, () -> refusal.step(step, Grid.smallestStep(bounds.travel(), Grid.MOST_CELLS)));
+        return Attempt.at(() -> new Grid(origin, step, bounds.travel(), Grid.MOST_CELLS),
+                () -> refusal.step(step, Grid.smallestStep(bounds.travel(), Grid.MOST_CELLS)))
+                .then(grid -> Attempt.at(() -> paint(grid, tolerance, progress),
+                        () -> refusal.tolerance(tolerance, mostSpans)));
+    }
+
+    private GridCoverage paint(Grid grid, long tolerance, Progress progress) {
+        Scan good = scan(clean, progress);
+        Scan any = clean == usable ? good : scan(usable, progress);
+        byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
+                : grid.paint(any.covered(tolerance), good.covered(tolerance));
+        return new GridCoverage(grid, tolerance, cells);
     }
 
     /**

@@ -25,7 +25,7 @@ record Refusal(AxisSpec axis) {
 
     String tolerance(long tolerance, int most) {
         return "A tolerance of " + size(tolerance) + " leaves more than " + most + " separate stretches, too many to"
-                + " list; ask for a larger tolerance, or for a step.";
+                + " list; ask for a larger tolerance.";
     }
 
     /** That a step is too fine; the smallest possible one is rounded up to what people read. */

@@ -16,6 +16,7 @@ import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.WornRange;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.RotaryScale;
 
 /** Stacks of known shape, and changes of stacks whose effect is known. */
 final class KnownStacks {
@@ -45,6 +46,13 @@ final class KnownStacks {
     static AxisSpec problemA() {
         return axis(List.of(stage(mm("2.54"), 0, 1000, 20), stage(mm("5"), -10, 20, 10), stage(mm("4.9"), -9, 20, 10)),
                 OptionalLong.empty(), OptionalLong.empty(), List.of(new ShiftLimit(1, 2, mm("15"))));
+    }
+
+    /** Two rings of 36 and 10 teeth that may both go once round. */
+    static AxisSpec wholeTurn() {
+        long turn = RotaryScale.ARC_SECONDS;
+        return new AxisSpec("", new RotaryScale(turn), List.of(stage(turn / 36, 0, 36, 1), stage(turn / 10, 0, 10, 1)), 0,
+                OptionalLong.empty(), OptionalLong.empty(), List.of(), 0, OptionalLong.empty());
     }
 
     /** The same axis seen from its other end: a setting's indices and its position change sign. */

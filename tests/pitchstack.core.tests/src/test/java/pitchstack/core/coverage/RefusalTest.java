@@ -48,7 +48,7 @@ final class RefusalTest {
         Reach reach = Reach.of(KnownStacks.problemA(), Progress.NONE, 1000, 106_089).get();
         Outcome.Refused<Coverage> refused = assertInstanceOf(Outcome.Refused.class, reach.coverage(0, Progress.NONE));
         assertEquals("A tolerance of 0.000 mm leaves more than 106089 separate stretches, too many to list; ask for a"
-                + " larger tolerance, or for a step.", refused.why());
+                + " larger tolerance.", refused.why());
         Reach larger = Reach.of(KnownStacks.problemA(), Progress.NONE, 1000, 106_090).get();
         assertInstanceOf(Outcome.Done.class, larger.coverage(0, Progress.NONE));
     }
@@ -60,6 +60,14 @@ final class RefusalTest {
         // 2567.46 mm in 2^27 cells.
         assertEquals("A step of less than 0.0001 mm is too fine to map the whole travel; take 0.0001 mm or more.",
                 refused.why());
+    }
+
+    @Test
+    void saysOfATooFineGridAndOfTooManyStretchesWhichIsWhich() {
+        Reach reach = Reach.of(KnownStacks.wholeTurn(), Progress.NONE, 1000, 16).get();
+        Outcome.Refused<GridCoverage> refused = assertInstanceOf(Outcome.Refused.class,
+                reach.grid(0, 1000, 0, Progress.NONE));
+        assertTrue(refused.why().startsWith("A tolerance of 0\" leaves more than 16 "), refused.why());
     }
 
     @Test
