@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
-        subcommands = {PlanCommand.class, CoverageCommand.class, CheckCommand.class},
+        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, CheckCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
             "",
             "Examples:",
             "  pitchstack plan fence.pitchstack --at 37.625in",
+            "  pitchstack table fence.pitchstack --targets list.csv",
             "  pitchstack coverage fence.pitchstack",
             "  pitchstack check fence.pitchstack",
             "  pitchstack plan --help",
@@ -30,6 +31,6 @@ final class PitchstackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        throw new BadInputException("A command is missing; write plan, coverage or check, or see pitchstack --help");
+        throw new BadInputException("A command is missing; write plan, table, coverage or check, or see pitchstack --help");
     }
 }

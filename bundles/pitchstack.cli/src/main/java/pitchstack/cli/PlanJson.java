@@ -9,7 +9,6 @@ import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.plan.Answer.Reached;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.PlannedSetting;
-import pitchstack.core.plan.Step;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.stack.AxisSpec;
 
@@ -19,8 +18,6 @@ import pitchstack.core.stack.AxisSpec;
  * every answer has the same members.
  */
 final class PlanJson {
-    private static final List<String> OF_A_SETTING = List.of("setting", "position", "error", "effortSeconds", "steps", "worn");
-
     private final AxisSpec axis;
     private final PlanRequest request;
     private final boolean listAlternatives;
@@ -52,7 +49,7 @@ final class PlanJson {
     }
 
     private void write(JsonWriter json, Reached reached) throws IOException {
-        writeMembers(json, reached.best());
+        new SettingJson(axis).write(json, reached.best());
         writeAlternatives(json, reached.alternatives());
         for (String absent : List.of("below", "above", "reason")) {
             json.name(absent).nullValue();
@@ -60,7 +57,7 @@ final class PlanJson {
     }
 
     private void write(JsonWriter json, Nearest nearest) throws IOException {
-        for (String absent : OF_A_SETTING) {
+        for (String absent : SettingJson.MEMBERS) {
             json.name(absent).nullValue();
         }
         writeAlternatives(json, List.of());
@@ -88,34 +85,7 @@ final class PlanJson {
             return;
         }
         json.beginObject();
-        writeMembers(json, planned);
+        new SettingJson(axis).write(json, planned);
         json.endObject();
-    }
-
-    /** Writes the members named in {@link #OF_A_SETTING}. */
-    private void writeMembers(JsonWriter json, PlannedSetting planned) throws IOException {
-        json.name("setting").beginArray();
-        for (int index : planned.setting().toArray()) {
-            json.value(index);
-        }
-        json.endArray();
-        json.name("position").value(axis.scale().decimal(planned.position()));
-        json.name("error").value(axis.scale().decimal(planned.error()));
-        json.name("effortSeconds").jsonValue(Wording.seconds(planned.effortMs()));
-        json.name("steps").beginArray();
-        for (Step step : planned.steps()) {
-            json.beginObject().name("stage").value(stage(step.stage())).name("from").value(step.from())
-                    .name("to").value(step.to()).endObject();
-        }
-        json.endArray();
-        json.name("worn").beginArray();
-        for (int stage : planned.wornStages()) {
-            json.value(stage(stage));
-        }
-        json.endArray();
-    }
-
-    private String stage(int stage) {
-        return axis.stages().get(stage).name();
     }
 }

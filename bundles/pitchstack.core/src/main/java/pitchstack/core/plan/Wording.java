@@ -77,8 +77,13 @@ public final class Wording {
 
     /** The effort: {@code 14 s}, {@code 2 min 40 s}. */
     public String effort(PlannedSetting planned) {
-        long minutes = planned.effortMs() / MILLISECONDS_IN_MINUTE;
-        long rest = planned.effortMs() % MILLISECONDS_IN_MINUTE;
+        return effort(planned.effortMs());
+    }
+
+    /** An effort in milliseconds, likewise. */
+    public static String effort(long milliseconds) {
+        long minutes = milliseconds / MILLISECONDS_IN_MINUTE;
+        long rest = milliseconds % MILLISECONDS_IN_MINUTE;
         String seconds = minutes > 0 && rest == 0 ? "" : seconds(rest) + " s";
         return minutes == 0 ? seconds : (minutes + " min " + seconds).strip();
     }
