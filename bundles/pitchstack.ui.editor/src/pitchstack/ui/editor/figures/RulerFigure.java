@@ -3,10 +3,10 @@ package pitchstack.ui.editor.figures;
 
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.core.units.RulerStep;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
-import pitchstack.ui.editor.places.RulerStep;
 import pitchstack.ui.editor.places.Scene;
 
 /** The position scale along the top, with a pointer and a flag at the carriage. It stays at the top while bodies scroll. */

@@ -15,7 +15,7 @@ import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.Planner;
 
 /** Asks planners away from the user interface thread. Only the latest question is answered. */
-final class BackgroundPlanner {
+public final class BackgroundPlanner {
     /** Answers that come sooner need no word of waiting. */
     private static final int PATIENCE_MS = 500;
 
@@ -28,7 +28,7 @@ final class BackgroundPlanner {
      * @param display the user interface
      * @param waiting called on its thread when an answer takes long
      */
-    BackgroundPlanner(Display display, Runnable waiting) {
+    public BackgroundPlanner(Display display, Runnable waiting) {
         this.display = display;
         this.waiting = () -> {
             if (latest != null) {
@@ -45,7 +45,7 @@ final class BackgroundPlanner {
      * @param then called on the user interface thread with the answer, or with none if the planner failed, which is then
      *     in the log; not called if something newer was asked by then
      */
-    void ask(Planner planner, PlanRequest request, Consumer<Optional<Answer>> then) {
+    public void ask(Planner planner, PlanRequest request, Consumer<Optional<Answer>> then) {
         forget();
         AtomicReference<Answer> answer = new AtomicReference<>();
         Job job = Job.createSystem("Plan", (ICoreRunnable) monitor -> answer.set(planner.plan(request)));
@@ -65,7 +65,7 @@ final class BackgroundPlanner {
     }
 
     /** Forgets what was asked: no answer will be given. */
-    void forget() {
+    public void forget() {
         if (latest != null) {
             latest.cancel();
             latest = null;

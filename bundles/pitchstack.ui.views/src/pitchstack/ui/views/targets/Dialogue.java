@@ -110,12 +110,25 @@ final class Dialogue {
 
     /** Enter on a picked target picks it again on some systems, which must not count as another question. */
     private void pick(Target target) {
-        Question question = new Question(text(target.getPosition()), text(target.getTolerance()),
-                page.form().question().worn());
+        Question question = question(text(target.getPosition()), text(target.getTolerance()));
         if (question.equals(page.form().question())) {
             picked.run();
             return;
         }
+        show(question);
+    }
+
+    /** Plans what was asked elsewhere. */
+    void ask(String target, String tolerance) {
+        page.saved().deselect();
+        show(question(target, tolerance));
+    }
+
+    private Question question(String target, String tolerance) {
+        return new Question(target, tolerance, page.form().question().worn());
+    }
+
+    private void show(Question question) {
         page.form().show(question);
         entered = false;
         picked.run();

@@ -63,6 +63,18 @@ public final class TargetView extends ViewPart {
         return beside != null ? beside : super.getAdapter(type);
     }
 
+    /**
+     * Fills in a target and plans it, as if it were typed; does nothing while there is no axis that can be planned on.
+     *
+     * @param target a position as people write it
+     * @param tolerance a tolerance as people write it; blank for that of the axis
+     */
+    public void ask(String target, String tolerance) {
+        if (planning) {
+            dialogue.ask(target, tolerance);
+        }
+    }
+
     private void switched() {
         history.update();
         Session session = active.session().orElse(null);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.tests.places;
+package pitchstack.core.units;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,10 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import pitchstack.core.units.LengthUnit;
-import pitchstack.core.units.LinearScale;
-import pitchstack.core.units.RotaryScale;
-import pitchstack.ui.editor.places.RulerStep;
 
 class RulerStepTest {
     @ParameterizedTest

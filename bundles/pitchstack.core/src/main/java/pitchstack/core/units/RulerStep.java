@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.editor.places;
+package pitchstack.core.units;
 
 import java.math.BigDecimal;
 import java.util.function.LongFunction;
-import pitchstack.core.units.LinearScale;
-import pitchstack.core.units.RotaryScale;
-import pitchstack.core.units.Scale;
 
 /**
  * The divisions of a ruler.

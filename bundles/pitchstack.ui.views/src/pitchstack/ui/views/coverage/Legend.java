@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.coverage;
+
+import java.util.Arrays;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import pitchstack.core.coverage.Reached;
+import pitchstack.ui.views.coverage.strip.Column;
+
+/** What the bars of the strip mean, each drawn as in the strip with its words beside it. */
+final class Legend {
+    private static final int SWATCH_PX = 14;
+    private static final int GAP_PX = 5;
+
+    private final Composite row;
+
+    Legend(Composite parent) {
+        row = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(8).spacing(GAP_PX, 0).applyTo(row);
+        entry(Column.of(Reached.CLEAN), "clean", "Reached by a setting whose engaged teeth are all fit.");
+        entry(Column.of(Reached.WORN), "worn only", "Reached only by settings over worn teeth.");
+        entry(Column.of(Reached.NOT), "not reached", "Reached by no setting within the tolerance.");
+        entry(new Column(0.35, 0.3, 0.35), "mixed",
+                "Several stretches in one column of pixels, stacked by their shares, clean ones lowest. Zoom in to tell them"
+                        + " apart.");
+    }
+
+    Composite control() {
+        return row;
+    }
+
+    private void entry(Column column, String word, String meaning) {
+        Column[] columns = new Column[SWATCH_PX];
+        Arrays.fill(columns, column);
+        Image image = new Image(row.getDisplay(), new Ink(row.getDisplay()).picture(columns, SWATCH_PX));
+        row.addListener(SWT.Dispose, e -> image.dispose());
+        Label swatch = new Label(row, SWT.NONE);
+        swatch.setImage(image);
+        swatch.setToolTipText(meaning);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).indent(GAP_PX, 0).applyTo(swatch);
+        Label label = new Label(row, SWT.NONE);
+        label.setText(word);
+        label.setToolTipText(meaning);
+    }
+}
