@@ -74,7 +74,8 @@ public final class BruteForce {
     List<int[]> within(long target, long tolerance, Wear worst) {
         request = new PlanRequest(target, tolerance, Setting.zero(axis.stages().size()), WornPolicy.ALLOW, 0);
         return settings.stream().filter(indices -> worst(indices).compareTo(worst) <= 0)
-                .filter(indices -> distance(indices, target) <= tolerance).toList();
+                .filter(indices -> exactError(position(indices)).abs().compareTo(BigInteger.valueOf(tolerance)) <= 0)
+                .toList();
     }
 
     /** |error| of a setting, the short way round on a rotary axis. */
