@@ -55,6 +55,7 @@ public final class Soundness {
         for (int j = 0; j < axis.stages().size(); j++) {
             StageSpec stage = axis.stages().get(j);
             pitchProblem(axis, j).ifPresent(found::add);
+            errorProblem(axis, j).ifPresent(found::add);
             costProblem(stage, j).ifPresent(found::add);
             rowProblem(stage, j).ifPresent(found::add);
         }
@@ -86,6 +87,20 @@ public final class Soundness {
         boolean aboveTurn = axis.scale().turn() > 0 && stage.pitch() > axis.scale().turn();
         return !aboveTurn ? Optional.empty() : found(Cause.PITCH_ABOVE_TURN, OptionalInt.of(j), pitch, "one turn",
                 name(stage, j) + "has a pitch of " + pitch + ", more than one turn; give it at least one tooth a turn.");
+    }
+
+    /** Errors below half a pitch leave the places of the indices in order, which the search relies on. */
+    private static Optional<Unsound> errorProblem(AxisSpec axis, int j) {
+        StageSpec stage = axis.stages().get(j);
+        long largest = stage.errors().largest();
+        if (largest == 0 || largest <= (stage.pitch() - 1) / 2) {
+            return Optional.empty();
+        }
+        String value = axis.scale().format(largest);
+        String limit = "half a pitch, " + axis.scale().format(stage.pitch() / 2);
+        return found(Cause.INDEX_ERROR_TOO_LARGE, OptionalInt.of(j), value, limit, name(stage, j)
+                + "has an index error of " + value + "; an error must stay below " + limit
+                + ", or the teeth were counted wrongly.");
     }
 
     private static Optional<Unsound> costProblem(StageSpec stage, int j) {
@@ -153,6 +168,7 @@ public final class Soundness {
                 IndexRange range = stage.rows().meeting();
                 long teeth = Math.max(Math.abs((long) range.first()), Math.abs((long) range.last()));
                 reach = Math.addExact(reach, Math.multiplyExact(teeth, stage.pitch()));
+                reach = Math.addExact(reach, stage.errors().largest());
                 effort = Math.addExact(effort, farthestMove(stage.cost()));
             }
             if (reach <= FARTHEST) {

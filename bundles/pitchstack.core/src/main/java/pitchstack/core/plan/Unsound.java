@@ -23,6 +23,8 @@ public record Unsound(Cause cause, OptionalInt stage, String value, String limit
         PITCH_NOT_POSITIVE,
         /** A pitch is more than one turn. */
         PITCH_ABOVE_TURN,
+        /** A measured error of an index is half a pitch or more. */
+        INDEX_ERROR_TOO_LARGE,
         /** A cost is below 0. */
         COST_NEGATIVE,
         /** A row has no teeth. */

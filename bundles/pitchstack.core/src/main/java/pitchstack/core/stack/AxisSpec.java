@@ -50,7 +50,7 @@ public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long da
     public long position(Setting setting) {
         long x = datum;
         for (int j = 0; j < stages.size(); j++) {
-            x = Math.addExact(x, Math.multiplyExact(stages.get(j).pitch(), setting.index(j)));
+            x = Math.addExact(x, stages.get(j).offset(setting.index(j)));
         }
         return scale.wrap(x);
     }
