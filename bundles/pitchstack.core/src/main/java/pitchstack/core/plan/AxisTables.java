@@ -51,7 +51,8 @@ public final class AxisTables {
     }
 
     /**
-     * The ways to set some stages, sorted by the sum of index times pitch that each gives.
+     * The ways to set some stages, sorted by the offset that each gives: over the stages, index times pitch plus
+     * the error of the index.
      *
      * @param offset the sums, ascending, each as often as there are ways to it
      * @param index by stage in the order asked for, and by way

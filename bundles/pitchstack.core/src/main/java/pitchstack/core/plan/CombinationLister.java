@@ -87,7 +87,7 @@ final class CombinationLister {
             triesLeft--;
             indices[table.stage] = n;
             if (limitsAllow(level)) {
-                visit(level + 1, sum + n * table.pitch, wornWith(wornStages, table.wear(n)));
+                visit(level + 1, sum + table.offset(n), wornWith(wornStages, table.wear(n)));
             }
         }
     }

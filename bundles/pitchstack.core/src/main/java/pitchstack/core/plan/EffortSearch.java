@@ -63,7 +63,7 @@ final class EffortSearch {
             }
             indices[table.stage] = n;
             if (space.allows(level, indices) && stage.allows(n)) {
-                walk(level + 1, base + n * table.pitch, cost, worn + table.worn(n));
+                walk(level + 1, base + table.offset(n), cost, worn + table.worn(n));
             }
         }
     }

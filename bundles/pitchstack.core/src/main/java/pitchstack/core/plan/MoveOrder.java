@@ -43,7 +43,7 @@ final class MoveOrder {
     private long shiftAtStart(ShiftBand band) {
         long shift = 0;
         for (int j = band.lowest(); j <= band.highest(); j++) {
-            shift += stages[j].from * stages[j].table.pitch;
+            shift += stages[j].table.offset(stages[j].from);
         }
         return shift;
     }
@@ -99,13 +99,13 @@ final class MoveOrder {
     }
 
     private boolean canMove(int stage, int moved) {
-        long pitch = stages[stage].table.pitch;
-        int from = stages[stage].from;
+        StageTable table = stages[stage].table;
+        long start = table.offset(stages[stage].from);
         for (int b = 0; b < bands.length; b++) {
             if (bands[b].concerns(stage)) {
                 long before = shift(b, moved);
-                if (!bands[b].contains(before + (stages[stage].turn(to[stage]) - from) * pitch)
-                        || !bands[b].contains(before + (to[stage] - from) * pitch)) {
+                if (!bands[b].contains(before + table.offset(stages[stage].turn(to[stage])) - start)
+                        || !bands[b].contains(before + table.offset(to[stage]) - start)) {
                     return false;
                 }
             }
@@ -117,7 +117,7 @@ final class MoveOrder {
         long shift = startShift[band];
         for (int j = bands[band].lowest(); j <= bands[band].highest(); j++) {
             if ((moved & 1 << j) != 0) {
-                shift += (to[j] - stages[j].from) * stages[j].table.pitch;
+                shift += stages[j].table.offset(to[j]) - stages[j].table.offset(stages[j].from);
             }
         }
         return shift;

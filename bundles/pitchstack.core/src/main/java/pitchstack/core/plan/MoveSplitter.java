@@ -107,19 +107,11 @@ final class MoveSplitter {
         StageMoves stage = stages[j];
         int goal = stage.turn(to[j]);
         int way = goal > at ? 1 : -1;
-        long most = Math.abs((long) goal - at);
-        for (ShiftBand band : bands) {
-            if (band.concerns(j)) {
-                long shift = shift(indices, band);
-                long room = way > 0 ? Saturated.subtract(band.high(), shift) : Saturated.subtract(shift, band.low());
-                most = Math.min(most, room / stage.table.pitch);
-            }
-        }
-        if (most == Math.abs((long) goal - at)) {
+        int farthest = farthest(indices, j, goal);
+        if (farthest == goal) {
             return to[j];
         }
-        for (long teeth = most; teeth > 0; teeth--) {
-            int index = (int) (at + way * teeth);
+        for (int index = farthest; index != at && index > at == way > 0; index -= way) {
             // Stopping at its place while it must still go one further would look as if it had arrived.
             if (stage.table.isUsable(index) && index != to[j]) {
                 return index;
@@ -128,10 +120,25 @@ final class MoveSplitter {
         return at;
     }
 
+    /** How far the limits let a stage go towards an index of its range. */
+    private int farthest(int[] indices, int j, int goal) {
+        StageTable table = stages[j].table;
+        long start = table.offset(indices[j]);
+        int farthest = goal;
+        for (ShiftBand band : bands) {
+            if (band.concerns(j)) {
+                long others = shift(indices, band) - start;
+                farthest = goal > indices[j] ? Math.min(farthest, table.lastAtMost(Saturated.subtract(band.high(), others)))
+                        : Math.max(farthest, table.firstAtLeast(Saturated.subtract(band.low(), others)));
+            }
+        }
+        return farthest;
+    }
+
     private long shift(int[] indices, ShiftBand band) {
         long shift = 0;
         for (int j = band.lowest(); j <= band.highest(); j++) {
-            shift += indices[j] * stages[j].table.pitch;
+            shift += stages[j].table.offset(indices[j]);
         }
         return shift;
     }

@@ -88,7 +88,7 @@ final class NearestSearch {
         indices[table.stage] = n;
         StageMoves stage = moves.stage(table.stage);
         if (space.allows(level, indices) && stage.allows(n)) {
-            walk(level + 1, base + n * table.pitch, effort + stage.effort(n), worn + table.worn(n));
+            walk(level + 1, base + table.offset(n), effort + stage.effort(n), worn + table.worn(n));
         }
     }
 

@@ -47,7 +47,7 @@ final class Preparation {
         SearchSpace usable = space(Wear.WORN);
         return new FineSettings(usable.outer[0].stage,
                 usable.outer.length > 1 ? OptionalLong.empty() : OptionalLong.of(usable.list.size()),
-                Math.min(usable.outer[0].pitch, travel.width()));
+                Math.min(usable.outer[0].pitch(), travel.width()));
     }
 
     /** Whether there is a rule or a limit for which a move between two settings might not be possible. */

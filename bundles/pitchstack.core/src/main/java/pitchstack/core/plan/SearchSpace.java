@@ -47,23 +47,19 @@ final class SearchSpace {
 
     /** The smallest index of an outer stage from which what follows can still come up to a place. */
     int first(int level, long base, long low) {
-        StageTable table = outer[level];
-        long least = -Math.floorDiv(-(low - base - restHigh[level]), table.pitch);
-        return (int) Math.min(Math.max(least, table.first), table.last + 1L);
+        return outer[level].firstAtLeast(low - base - restHigh[level]);
     }
 
     /** The largest index of an outer stage from which what follows can still come down to a place. */
     int last(int level, long base, long high) {
-        StageTable table = outer[level];
-        long most = Math.floorDiv(high - base - restLow[level], table.pitch);
-        return (int) Math.max(Math.min(most, table.last), table.first - 1L);
+        return outer[level].lastAtMost(high - base - restLow[level]);
     }
 
     /** The index of an outer stage about which the settings nearest to a place lie. */
     int middle(int level, long base, long place) {
         long half = restLow[level] + (restHigh[level] - restLow[level]) / 2;
         StageTable table = outer[level];
-        return (int) Math.max(table.first, Math.min(table.last, Math.floorDiv(place - base - half, table.pitch)));
+        return Math.max(table.first, table.lastAtMost(place - base - half));
     }
 
     /** Whether an index of an outer stage may be used, as far as can be told from it and the stages before. */

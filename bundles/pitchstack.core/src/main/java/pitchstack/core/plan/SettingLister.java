@@ -60,7 +60,7 @@ final class SettingLister {
         for (int n = space.first(level, base, window.low()); n <= last && found.size() <= most; n++) {
             indices[table.stage] = n;
             if (space.allows(level, indices)) {
-                walk(level + 1, base + n * table.pitch, worn + table.worn(n));
+                walk(level + 1, base + table.offset(n), worn + table.worn(n));
             }
         }
     }

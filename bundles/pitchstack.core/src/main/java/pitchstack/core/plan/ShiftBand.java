@@ -12,7 +12,7 @@ import pitchstack.core.stack.ShiftLimit;
  *
  * @param lowest the lowest stage that counts
  * @param highest the highest stage that counts
- * @param low the smallest sum of {@code index · pitch} over them
+ * @param low the smallest sum of their offsets
  * @param high the largest
  */
 record ShiftBand(int lowest, int highest, long low, long high) {

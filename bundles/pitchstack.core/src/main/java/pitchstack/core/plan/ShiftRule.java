@@ -24,7 +24,7 @@ final class ShiftRule {
         boolean allows(int[] indices) {
             long shift = 0;
             for (StageTable table : known) {
-                shift += indices[table.stage] * table.pitch;
+                shift += table.offset(indices[table.stage]);
             }
             return low <= shift && shift <= high;
         }

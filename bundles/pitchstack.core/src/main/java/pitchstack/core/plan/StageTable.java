@@ -2,6 +2,7 @@
 package pitchstack.core.plan;
 
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.StageSpec;
@@ -17,12 +18,15 @@ final class StageTable {
 
     /** Where the stage stands in the axis, counted from the lowest, 0. */
     final int stage;
-    final long pitch;
+    private final long pitch;
+    private final IndexErrors errors;
     /** The smallest index. */
     final int first;
     /** The largest index, at least {@link #first}. */
     final int last;
     final EffortCost cost;
+    private final long lowest;
+    private final long highest;
     private final byte[] wear;
     private final IndexRange meeting;
 
@@ -30,9 +34,12 @@ final class StageTable {
     StageTable(int stage, StageSpec spec) {
         this.stage = stage;
         this.pitch = spec.pitch();
+        this.errors = spec.errors();
         IndexRange range = spec.rows().indices();
         this.first = range.first();
         this.last = range.last();
+        this.lowest = offset(first);
+        this.highest = offset(last);
         this.wear = wear(spec.rows(), range);
         this.meeting = spec.rows().meeting();
         this.cost = spec.cost();
@@ -54,12 +61,50 @@ final class StageTable {
 
     /** The offset of the smallest index. */
     long lowest() {
-        return first * pitch;
+        return lowest;
     }
 
     /** The offset of the largest index. */
     long highest() {
-        return last * pitch;
+        return highest;
+    }
+
+    /** How far an index moves the body from where it stands at index 0 without an error, at an index where the rows meet. */
+    long offset(int index) {
+        return index * pitch + errors.at(index);
+    }
+
+    /**
+     * The smallest index of the range with at least an offset, or one more than the largest if there is none. Offsets grow
+     * with the index, since errors stay below half a pitch; and so the index sought is next to the one that the pitch
+     * alone would give.
+     */
+    int firstAtLeast(long offset) {
+        if (offset <= lowest || offset > highest) {
+            return offset <= lowest ? first : last + 1;
+        }
+        int index = Math.max(first, (int) Math.floorDiv(offset, pitch));
+        while (offset(index) < offset) {
+            index++;
+        }
+        return index;
+    }
+
+    /** The largest index of the range with at most an offset, or one less than the smallest if there is none. */
+    int lastAtMost(long offset) {
+        if (offset < lowest || offset >= highest) {
+            return offset < lowest ? first - 1 : last;
+        }
+        int index = Math.min(last, (int) Math.floorDiv(offset, pitch) + 1);
+        while (offset(index) > offset) {
+            index--;
+        }
+        return index;
+    }
+
+    /** The pitch, by which offsets grow but for the errors of single indices. */
+    long pitch() {
+        return pitch;
     }
 
     /** Whether the stage may stand at an index, over worn teeth or not. */

@@ -2,8 +2,8 @@
 package pitchstack.core.stack;
 
 /**
- * How far one body may stand off another below it, against tipping: the sum of {@code index · pitch} over the stages
- * between them stays within ± the limit.
+ * How far one body may stand off another below it, against tipping: the sum of {@link StageSpec#offset}, measured errors
+ * of the indices included, over the stages between them stays within ± the limit. It is the body's true place that tips.
  *
  * @param lowest the lowest stage that counts
  * @param highest the highest stage that counts, at least {@code lowest}

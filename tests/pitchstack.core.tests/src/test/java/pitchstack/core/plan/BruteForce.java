@@ -101,9 +101,13 @@ public final class BruteForce {
     private long place(int[] indices) {
         long place = axis.datum();
         for (int j = 0; j < indices.length; j++) {
-            place += axis.stages().get(j).pitch() * indices[j];
+            place += offset(axis.stages().get(j), indices[j]);
         }
         return place;
+    }
+
+    static long offset(StageSpec stage, int index) {
+        return index * stage.pitch() + stage.errors().at(index);
     }
 
     private void list(int[] indices, int stage) {
@@ -169,7 +173,7 @@ public final class BruteForce {
         for (ShiftLimit limit : axis.shiftLimits()) {
             long sum = 0;
             for (int j = limit.lowest(); j <= limit.highest(); j++) {
-                sum += axis.stages().get(j).pitch() * indices[j];
+                sum += offset(axis.stages().get(j), indices[j]);
             }
             if (sum > limit.limit() || sum < -limit.limit()) {
                 return false;
@@ -295,8 +299,8 @@ public final class BruteForce {
         long high = 0;
         for (StageSpec stage : axis.stages()) {
             List<Integer> indices = indicesOf(stage.rows());
-            low += indices.get(0) * stage.pitch();
-            high += indices.get(indices.size() - 1) * stage.pitch();
+            low += offset(stage, indices.get(0));
+            high += offset(stage, indices.get(indices.size() - 1));
         }
         for (ShiftLimit limit : axis.shiftLimits()) {
             if (limit.lowest() == 0 && limit.highest() == axis.stages().size() - 1) {

@@ -61,7 +61,9 @@ final class BruteForceMoves {
     private BigInteger shift(int[] indices, int lowest, int highest) {
         BigInteger shift = BigInteger.ZERO;
         for (int j = lowest; j <= highest; j++) {
-            shift = shift.add(BigInteger.valueOf(indices[j]).multiply(BigInteger.valueOf(axis.stages().get(j).pitch())));
+            StageSpec stage = axis.stages().get(j);
+            shift = shift.add(BigInteger.valueOf(indices[j]).multiply(BigInteger.valueOf(stage.pitch())))
+                    .add(BigInteger.valueOf(stage.errors().at(indices[j])));
         }
         return shift;
     }

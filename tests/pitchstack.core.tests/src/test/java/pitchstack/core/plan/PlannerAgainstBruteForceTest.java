@@ -43,7 +43,7 @@ final class PlannerAgainstBruteForceTest {
 
     private static Answer compare(long seed) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         Planner planner = Planner.of(axis, stacks.mostEntries());
         BruteForce force = new BruteForce(axis);
         Answer answer = null;

@@ -35,7 +35,7 @@ class PlannerProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void reversingTheAxisMirrorsTheAnswer(@ForAll long seed) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         PlanRequest request = near(stacks.request(axis));
         Answer one = Planner.of(axis).plan(request);
         Answer other = Planner.of(Twins.mirrored(axis)).plan(Twins.mirrored(request));
@@ -55,7 +55,7 @@ class PlannerProperties {
     void shiftingDatumAndTargetTogetherChangesThePositionAlone(@ForAll long seed,
             @ForAll @IntRange(min = -999, max = 999) int by) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         PlanRequest request = near(stacks.request(axis));
         long shift = by * axis.stages().get(0).pitch() / 7;
         Answer one = Planner.of(axis).plan(request);
@@ -68,7 +68,7 @@ class PlannerProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void scalingEveryLengthScalesPositionsAndErrors(@ForAll long seed, @ForAll @IntRange(min = 2, max = 50) int factor) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         PlanRequest request = near(stacks.request(axis));
         Assume.that(axis.scale().turn() == 0 && Math.abs(request.target()) < FAR / 64 && request.tolerance() < FAR / 64);
         Answer other = Planner.of(Twins.scaled(axis, factor)).plan(
@@ -88,7 +88,7 @@ class PlannerProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void aLargerToleranceNeverCostsMore(@ForAll long seed, @ForAll @IntRange(min = 0, max = 999) int more) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         PlanRequest request = near(stacks.request(axis));
         Assume.that(request.tolerance() < FAR);
         Planner planner = Planner.of(axis);
@@ -100,7 +100,7 @@ class PlannerProperties {
     void markingTeethNeverHelps(@ForAll long seed, @ForAll boolean base, @ForAll boolean barred,
             @ForAll @IntRange(min = 0, max = 7) int first, @ForAll @IntRange(min = 0, max = 3) int more) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         PlanRequest request = near(stacks.request(axis));
         int stage = new Random(seed).nextInt(axis.stages().size());
         WornRange mark = new WornRange(new ToothSpan(first, first + more), barred ? Wear.BARRED : Wear.WORN);

@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Direction;
 import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
@@ -51,6 +54,32 @@ public final class RandomStacks {
         long datum = (random.nextInt(41) - 20) * unit;
         return new AxisSpec("random", turn > 0 ? new RotaryScale(turn) : new LinearScale(LengthUnit.MM), stages, datum,
                 stop(unit, turn), stop(unit, turn), limits(stages.size(), unit), approach(), 0, OptionalLong.empty());
+    }
+
+    /** As {@link #axis}, with measured errors of indices on some stages more often than not. */
+    AxisSpec measuredAxis() {
+        AxisSpec axis = axis();
+        if (oneIn(3)) {
+            return axis;
+        }
+        for (int j = 0; j < axis.stages().size(); j++) {
+            axis = oneIn(3) ? axis : axis.withStage(j, axis.stages().get(j).withErrors(errors(axis.stages().get(j))));
+        }
+        return axis;
+    }
+
+    /** On and about the indices of a stage, now and then as large as errors may be. */
+    private IndexErrors errors(StageSpec stage) {
+        long most = (stage.pitch() - 1) / 2;
+        int near = oneIn(2) ? (int) Math.min(most, 3) : (int) Math.min(most, 1 << 29);
+        IndexRange range = stage.rows().meeting();
+        TreeMap<Integer, Long> errors = new TreeMap<>();
+        for (int n = range.first() - 1; n <= range.last() + 1; n++) {
+            if (!oneIn(3)) {
+                errors.put(n, oneIn(6) ? (oneIn(2) ? most : -most) : random.nextInt(2 * near + 1) - near);
+            }
+        }
+        return IndexErrors.of(errors);
     }
 
     PlanRequest request(AxisSpec axis) {

@@ -37,7 +37,7 @@ class SequenceProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void lookingAheadNeverCostsMoreAndNeitherDoesAFreeOrder(@ForAll long seed) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = list(stacks, axis);
         Total oneByOne = total(axis, request.in(StopOrder.ONE_BY_ONE));
         Total given = total(axis, request.in(StopOrder.GIVEN));
@@ -49,7 +49,7 @@ class SequenceProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void aFreeOrderDoesNotDependOnTheGivenOne(@ForAll long seed) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = list(stacks, axis);
         List<Stop> shuffled = new ArrayList<>(request.stops());
         Collections.shuffle(shuffled, new Random(seed));
@@ -60,7 +60,7 @@ class SequenceProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void reversingTheAxisKeepsTheEffort(@ForAll long seed, @ForAll boolean free) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = list(stacks, axis).in(free ? StopOrder.FREE : StopOrder.GIVEN);
         assertEquals(total(axis, request), total(Twins.mirrored(axis), Twins.mirrored(request)));
     }
@@ -69,7 +69,7 @@ class SequenceProperties {
     void largerTolerancesNeverCostMore(@ForAll long seed, @ForAll boolean free,
             @ForAll @IntRange(min = 0, max = 300) int more) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = list(stacks, axis).in(free ? StopOrder.FREE : StopOrder.GIVEN);
         long wider = more * axis.stages().get(0).pitch() / 100;
         SequenceRequest loose = with(request, request.stops().stream()
@@ -82,7 +82,7 @@ class SequenceProperties {
     @Property(tries = TRIES, shrinking = ShrinkingMode.OFF)
     void shiftingDatumAndStopsTogetherKeepsTheSettings(@ForAll long seed, @ForAll @IntRange(min = -99, max = 99) int by) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = list(stacks, axis).in(StopOrder.GIVEN);
         long shift = by * axis.stages().get(0).pitch() / 3;
         List<Stop> stops = request.stops().stream()

@@ -59,7 +59,7 @@ final class SequencesAgainstBruteForceTest {
         int met = 0;
         for (int i = 0; i < LISTS / 4; i++) {
             RandomStacks stacks = new RandomStacks(seed + i);
-            AxisSpec axis = stacks.axis();
+            AxisSpec axis = stacks.measuredAxis();
             SequenceRequest request = stacks.list(axis, StopOrder.FREE);
             SequenceBruteForce force = new SequenceBruteForce(axis, request);
             if (force.size() <= MOST_PLANS) {
@@ -81,7 +81,7 @@ final class SequencesAgainstBruteForceTest {
 
     private static Optional<Planned> compare(long seed, StopOrder order) {
         RandomStacks stacks = new RandomStacks(seed);
-        AxisSpec axis = stacks.axis();
+        AxisSpec axis = stacks.measuredAxis();
         SequenceRequest request = stacks.list(axis, order);
         SequenceBruteForce force = new SequenceBruteForce(axis, request);
         if (force.size() > MOST_PLANS) {
@@ -111,7 +111,7 @@ final class SequencesAgainstBruteForceTest {
         long seed = System.nanoTime();
         for (int i = 0; i < LISTS / 4; i++) {
             RandomStacks stacks = new RandomStacks(seed + i);
-            AxisSpec axis = stacks.axis();
+            AxisSpec axis = stacks.measuredAxis();
             Planner planner = Planner.of(axis);
             SequenceRequest request = stacks.list(axis, StopOrder.ONE_BY_ONE);
             String what = "seed " + (seed + i) + "\n" + axis + "\n" + request;

@@ -4,10 +4,13 @@ package pitchstack.core.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Direction;
 import pitchstack.core.stack.Directions;
+import pitchstack.core.stack.IndexErrors;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
@@ -29,7 +32,8 @@ final class Twins {
             // The rider covers base teeth [s + n, s + n + r − 1]; counted from the other end, [b − s − r − n, …].
             int start = rows.base().teeth() - rows.start() - rows.rider().teeth();
             stages.add(new StageSpec(s.name(), s.source(), s.nominalPitch(), s.pitch(),
-                    new RowPair(mirrored(rows.base()), mirrored(rows.rider()), start, rows.minimumEngaged()), s.cost()));
+                    new RowPair(mirrored(rows.base()), mirrored(rows.rider()), start, rows.minimumEngaged()), s.cost(),
+                    errors(s, -1, -1)));
         }
         Approach approach = switch (a.approach()) {
             case EITHER -> Approach.EITHER;
@@ -39,6 +43,16 @@ final class Twins {
         AxisSpec full = withBothStops(a);
         return new AxisSpec(a.name(), a.scale(), stages, -a.datum(), negated(full.high()), negated(full.low()),
                 a.shiftLimits(), approach, a.tolerance(), a.wantedStep());
+    }
+
+    /** The errors of a stage at indices multiplied by a sign, themselves multiplied by a factor. */
+    private static IndexErrors errors(StageSpec stage, int sign, long factor) {
+        IndexRange range = stage.rows().meeting();
+        TreeMap<Integer, Long> errors = new TreeMap<>();
+        for (int n = range.first() - 1; n <= range.last() + 1; n++) {
+            errors.put(sign * n, factor * stage.errors().at(n));
+        }
+        return IndexErrors.of(errors);
     }
 
     private static RowSpec mirrored(RowSpec row) {
@@ -101,7 +115,7 @@ final class Twins {
     /** A linear axis with every length multiplied. */
     static AxisSpec scaled(AxisSpec a, long factor) {
         List<StageSpec> stages = a.stages().stream().map(s -> new StageSpec(s.name(), s.source(),
-                s.nominalPitch() * factor, s.pitch() * factor, s.rows(), s.cost())).toList();
+                s.nominalPitch() * factor, s.pitch() * factor, s.rows(), s.cost(), errors(s, 1, factor))).toList();
         List<ShiftLimit> limits = a.shiftLimits().stream()
                 .map(l -> new ShiftLimit(l.lowest(), l.highest(), l.limit() * factor)).toList();
         return new AxisSpec(a.name(), a.scale(), stages, a.datum() * factor, times(a.low(), factor),
@@ -119,7 +133,7 @@ final class Twins {
         RowPair rows = s.rows();
         RowPair more = new RowPair(base ? marked(rows.base(), mark) : rows.base(),
                 base ? rows.rider() : marked(rows.rider(), mark), rows.start(), rows.minimumEngaged());
-        stages.set(stage, new StageSpec(s.name(), s.source(), s.nominalPitch(), s.pitch(), more, s.cost()));
+        stages.set(stage, s.withRows(more));
         return new AxisSpec(a.name(), a.scale(), stages, a.datum(), a.low(), a.high(), a.shiftLimits(), a.approach(),
                 a.tolerance(), a.wantedStep());
     }
