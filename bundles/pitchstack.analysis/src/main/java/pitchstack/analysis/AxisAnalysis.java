@@ -4,6 +4,7 @@ package pitchstack.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import pitchstack.core.check.Checks;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
@@ -16,23 +17,23 @@ import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
 
 /**
- * What is known of one axis: its numbers, what the checks say of them, and a planner where they are sound.
- * Immutable: made anew after a change of the document.
+ * What is known of one axis: its numbers, what the checks say of them, and a planner where they are sound. Made anew
+ * after a change of the document; any thread may ask it.
  */
 public final class AxisAnalysis {
     private final Axis axis;
     private final AxisReading reading;
     private final List<Finding> findings;
-    private final Optional<Planner> planner;
+    private final Optional<LatePlanner> planner;
 
-    private AxisAnalysis(Axis axis, AxisReading reading, List<Finding> findings, Optional<Planner> planner) {
+    private AxisAnalysis(Axis axis, AxisReading reading, List<Finding> findings, Optional<LatePlanner> planner) {
         this.axis = axis;
         this.reading = reading;
         this.findings = List.copyOf(findings);
         this.planner = planner;
     }
 
-    /** Reads and checks an axis, and prepares its planner if no error was found. */
+    /** Reads and checks an axis. */
     public static AxisAnalysis of(Positioner positioner, Axis axis) {
         return of(positioner, axis, null);
     }
@@ -55,7 +56,7 @@ public final class AxisAnalysis {
         }
         boolean same = earlier != null && earlier.planner.isPresent() && earlier.spec().equals(reading.spec());
         return new AxisAnalysis(axis, reading, findings,
-                same ? earlier.planner : Optional.of(Planner.of(reading.spec())));
+                same ? earlier.planner : Optional.of(new LatePlanner(reading.spec())));
     }
 
     /** The axis of the model. */
@@ -78,14 +79,34 @@ public final class AxisAnalysis {
         return reading.last();
     }
 
+    /**
+     * The position of a setting; empty where it cannot be told, since a text of the axis cannot be read or the numbers are
+     * too large.
+     */
+    public OptionalLong position(Setting setting) {
+        try {
+            return reading.unreadable().isEmpty() ? OptionalLong.of(spec().position(setting)) : OptionalLong.empty();
+        } catch (ArithmeticException tooLarge) {
+            return OptionalLong.empty();
+        }
+    }
+
     /** What the checks found. */
     public List<Finding> findings() {
         return findings;
     }
 
-    /** The planner; empty while a finding is an error. */
+    /**
+     * The planner; empty while a finding is an error. Asked for the first time it is prepared, which takes up to about a
+     * second for the largest axes, so that a window asks away from its own thread.
+     */
     public Optional<Planner> planner() {
-        return planner;
+        return planner.map(LatePlanner::get);
+    }
+
+    /** Whether the planner is at hand without waiting. */
+    public boolean isPrepared() {
+        return planner.isPresent() && planner.get().isPrepared();
     }
 
     /** Whether any finding is an error, so that nothing can be planned. */

@@ -77,7 +77,7 @@ final class StripHint {
         session.get().filter(s -> spot != null && !s.analysis().hasErrors()).ifPresent(s -> {
             Scale scale = s.analysis().spec().scale();
             PlanRequest request = new PlanRequest(spot.position(), 0, s.analysis().current(), WornPolicy.ALLOW, 0);
-            background.ask(s.analysis().planner().orElseThrow(), request, answer -> {
+            background.ask(s.analysis(), request, answer -> {
                 if (!canvas.isDisposed() && spot != null && answer.isPresent()) {
                     canvas.setToolTipText(words() + ".\n" + near(scale, answer.get()));
                 }

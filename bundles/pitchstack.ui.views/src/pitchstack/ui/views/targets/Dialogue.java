@@ -36,7 +36,7 @@ final class Dialogue {
         this.page = page;
         this.drafts = drafts;
         this.picked = picked;
-        background = new BackgroundPlanner(control().getDisplay(), () -> say("Planning…"));
+        background = new BackgroundPlanner(control().getDisplay(), () -> say(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…"));
         control().addListener(SWT.Dispose, e -> rest());
         page.form().onTyped(this::typed);
         page.form().onEnter(this::enter);
@@ -144,7 +144,7 @@ final class Dialogue {
         page.saved().setSavable(reading instanceof Question.Reading.Asked);
         if (reading instanceof Question.Reading.Asked asked) {
             page.answer().outdate();
-            background.ask(analysis.planner().orElseThrow(), asked.request(), found -> answered(analysis, asked, found));
+            background.ask(analysis, asked.request(), found -> answered(analysis, asked, found));
             page.layout();
         } else {
             background.forget();

@@ -2,10 +2,12 @@
 package pitchstack.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.check.Place;
 import pitchstack.core.stack.Setting;
@@ -27,6 +29,29 @@ class AxisAnalysisTest {
         assertSame(before.planner().orElseThrow(), moved.planner().orElseThrow());
         axis.getStages().get(0).setPitch("5.1 mm");
         assertNotSame(before.planner().orElseThrow(), AxisAnalysis.of(positioner, axis, moved).planner().orElseThrow());
+    }
+
+    @Test
+    void preparesItsPlannerWhenItIsFirstAskedFor() {
+        AxisAnalysis analysis = AxisAnalysis.of(positioner, axis);
+        assertFalse(analysis.isPrepared());
+        analysis.planner();
+        assertTrue(analysis.isPrepared());
+        axis.getStages().get(0).setIndex(3);
+        assertTrue(AxisAnalysis.of(positioner, axis, analysis).isPrepared(), "the numbers are the same");
+        axis.getStages().get(0).setPitch("5.1 mm");
+        assertFalse(AxisAnalysis.of(positioner, axis, analysis).isPrepared());
+    }
+
+    /** 2 · 5 mm − 3 · 4.9 mm = −4.7 mm. */
+    @Test
+    void tellsAPositionOnlyWhereEveryTextCanBeRead() {
+        Setting setting = Setting.of(2, -3);
+        assertEquals(OptionalLong.of(-4_700_000_000_000L), AxisAnalysis.of(positioner, axis).position(setting));
+        axis.getStages().get(1).setPitch("wrong");
+        assertEquals(OptionalLong.empty(), AxisAnalysis.of(positioner, axis).position(setting));
+        axis.getStages().get(1).setPitch("9000 m");
+        assertEquals(OptionalLong.empty(), AxisAnalysis.of(positioner, axis).position(setting), "too large a number");
     }
 
     @Test

@@ -4,6 +4,7 @@ package pitchstack.edit;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.eclipse.emf.ecore.EObject;
@@ -55,7 +56,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(8)) {
+        return switch (stages == 0 ? 3 : random.nextInt(11)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -63,8 +64,19 @@ class UndoTest {
             case 4 -> AddElement.wornRange(randomRow(axis, random), NewStack.wornRange(random.nextInt(20)));
             case 5 -> AddElement.target(axis, target(random));
             case 6 -> AddElement.shiftLimit(axis, NewStack.shiftLimit(axis));
+            case 7 -> new AddTargets(axis, random.nextInt(axis.getTargets().size() + 1),
+                    List.of(target(random), target(random)), "Add 2 targets");
+            case 8 -> shuffled(axis, random);
+            case 9 -> axis.getTargets().isEmpty() ? AddElement.target(axis, target(random))
+                    : new RemoveTargets(axis.getTargets().subList(0, 1 + random.nextInt(axis.getTargets().size())));
             default -> typed(session, random);
         };
+    }
+
+    private static Edit shuffled(Axis axis, Random random) {
+        List<Target> order = new ArrayList<>(axis.getTargets());
+        Collections.shuffle(order, random);
+        return new ArrangeTargets(axis, order, "Shuffle");
     }
 
     private static Row randomRow(Axis axis, Random random) {
