@@ -71,8 +71,24 @@ public final class AxisTables {
         List<StageTable> some = stages.stream().map(j -> tables[j]).toList();
         List<ShiftRule> rules = axis.shiftLimits().stream().map(limit -> new ShiftRule(limit, tables))
                 .filter(rule -> rule.liesWithin(some)).toList();
-        return CombinationLister.list(some, rules, tables.length, most).map(list -> list.noWorseThan(worst))
-                .map(list -> new Listed(list.offset, list.index));
+        return CombinationLister.list(some, rules, List.of(), tables.length, most)
+                .map(list -> listed(list.noWorseThan(worst), stages));
+    }
+
+    private Listed listed(Combinations list, List<Integer> stages) {
+        long[] offset = new long[list.size()];
+        int[][] index = new int[stages.size()][list.size()];
+        int[] indices = new int[tables.length];
+        for (int g = 0; g < list.groups(); g++) {
+            for (int k = list.start[g]; k < list.start[g + 1]; k++) {
+                offset[k] = list.offset[g];
+                list.copyIndices(list.entry[k], indices);
+                for (int i = 0; i < index.length; i++) {
+                    index[i][k] = indices[stages.get(i)];
+                }
+            }
+        }
+        return new Listed(offset, index);
     }
 
     /** Where the carriage may stand. */

@@ -1,34 +1,48 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import java.util.Arrays;
 import pitchstack.core.stack.Wear;
 
 /**
- * Every way to set some of the stages, sorted by the offset it gives. Entry k has offset {@code offset[k]}, indices
- * {@code index[i][k]} for the i-th listed stage, and {@code worn[k]} stages over worn teeth.
+ * Every way to set the stages of some blocks, sorted by the offset it gives. Equal offsets are one group: group g has
+ * offset {@code offset[g]} and the entries from {@code start[g]} to before {@code start[g + 1]}, in the order of their
+ * indices. An entry is one number that holds a setting of each block.
  */
 final class Combinations {
-    /** Marks an entry over barred teeth in {@link #worn}. */
-    static final byte BARRED = -1;
-
-    /** The stages listed, lowest first. */
-    final StageTable[] stages;
-    /** Ascending. */
+    /** Lowest first. */
+    final Block[] blocks;
+    /** Ascending, each once. */
     final long[] offset;
-    final int[][] index;
-    final byte[] worn;
+    final int[] start;
+    final int[] entry;
+    private final int[] shift;
+    private final int[] mask;
     private final Buckets buckets;
 
-    /** Takes over arrays of one length, sorted by offset. */
-    Combinations(StageTable[] stages, long[] offset, int[][] index, byte[] worn) {
-        this.stages = stages;
+    /** Takes over the arrays. */
+    Combinations(Block[] blocks, long[] offset, int[] start, int[] entry) {
+        this.blocks = blocks;
         this.offset = offset;
-        this.index = index;
-        this.worn = worn;
+        this.start = start;
+        this.entry = entry;
+        this.shift = new int[blocks.length];
+        this.mask = new int[blocks.length];
+        for (int b = blocks.length - 1, bits = 0; b >= 0; b--) {
+            shift[b] = bits;
+            mask[b] = (1 << bits(blocks[b])) - 1;
+            bits += bits(blocks[b]);
+        }
         this.buckets = new Buckets(offset);
     }
 
+    /** How many ways there are. */
     int size() {
+        return entry.length;
+    }
+
+    /** How many different offsets there are. */
+    int groups() {
         return offset.length;
     }
 
@@ -42,63 +56,90 @@ final class Combinations {
         return offset[offset.length - 1];
     }
 
-    /** The first entry with at least this offset, or the size if there is none. */
+    /** The first group with at least this offset, or the number of groups if there is none. */
     int firstAtLeast(long least) {
-        if (size() == 0 || least <= lowest()) {
+        if (groups() == 0 || least <= lowest()) {
             return 0;
         }
-        return least > highest() ? size() : buckets.firstAtLeast(least);
+        return least > highest() ? groups() : buckets.firstAtLeast(least);
     }
 
-    /** The last entry with at most this offset, or −1 if there is none. */
+    /** The last group with at most this offset, or −1 if there is none. */
     int lastAtMost(long most) {
         return firstAtLeast(most + 1) - 1;
     }
 
+    /** How many bits of an entry a block takes. */
+    static int bits(Block block) {
+        return Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(0, block.size() - 1));
+    }
+
+    /** The setting of a block in an entry. */
+    int setting(int code, int block) {
+        return code >>> shift[block] & mask[block];
+    }
+
     /** Copies the indices of an entry to their places among all stages of the axis. */
-    void copyIndices(int entry, int[] indices) {
-        for (int i = 0; i < stages.length; i++) {
-            indices[stages[i].stage] = index[i][entry];
+    void copyIndices(int code, int[] indices) {
+        for (int b = 0; b < blocks.length; b++) {
+            blocks[b].copyIndices(setting(code, b), indices);
         }
     }
 
-    /** The effort of moving the listed stages to an entry. */
-    long effort(int entry, Moves moves) {
+    /** How many stages of an entry stand over worn teeth; there must be no barred ones. */
+    int worn(int code) {
+        int worn = 0;
+        for (int b = 0; b < blocks.length; b++) {
+            worn += blocks[b].worn[setting(code, b)];
+        }
+        return worn;
+    }
+
+    /** The effort of moving the listed stages to an entry, at the least, or {@link BlockMoves#NO_WAY}. */
+    long effort(int code, BlockMoves[] moves) {
         long sum = 0;
-        for (int i = 0; i < stages.length; i++) {
-            sum += moves.stage(stages[i].stage).effort(index[i][entry]);
+        for (int b = 0; b < moves.length; b++) {
+            long effort = moves[b].effort(setting(code, b));
+            if (effort < 0) {
+                return BlockMoves.NO_WAY;
+            }
+            sum += effort;
         }
         return sum;
     }
 
     /** The entries over teeth no worse than this; the same list where that is all of them. */
     Combinations noWorseThan(Wear worst) {
+        if (Arrays.stream(blocks).allMatch(block -> block.allowsAll(worst))) {
+            return this;
+        }
+        long[] newOffset = new long[groups()];
+        int[] newStart = new int[groups() + 1];
+        int[] newEntry = new int[size()];
+        int groups = 0;
         int kept = 0;
-        int[] which = new int[size()];
-        for (int k = 0; k < size(); k++) {
-            if (wear(k).compareTo(worst) <= 0) {
-                which[kept++] = k;
+        for (int g = 0; g < groups(); g++) {
+            newStart[groups] = kept;
+            for (int k = start[g]; k < start[g + 1]; k++) {
+                if (allows(entry[k], worst)) {
+                    newEntry[kept++] = entry[k];
+                }
+            }
+            if (kept > newStart[groups]) {
+                newOffset[groups++] = offset[g];
             }
         }
-        return kept == size() ? this : pick(stages, offset, index, worn, which, kept);
+        newStart[groups] = kept;
+        return kept == size() ? this : new Combinations(blocks, Arrays.copyOf(newOffset, groups),
+                Arrays.copyOf(newStart, groups + 1), Arrays.copyOf(newEntry, kept));
     }
 
-    private Wear wear(int entry) {
-        return worn[entry] == BARRED ? Wear.BARRED : worn[entry] == 0 ? Wear.CLEAN : Wear.WORN;
-    }
-
-    /** The list of the first {@code count} entries named, in that order, which must be by offset. */
-    static Combinations pick(StageTable[] stages, long[] offset, int[][] index, byte[] worn, int[] which, int count) {
-        long[] newOffset = new long[count];
-        int[][] newIndex = new int[stages.length][count];
-        byte[] newWorn = new byte[count];
-        for (int k = 0; k < count; k++) {
-            newOffset[k] = offset[which[k]];
-            newWorn[k] = worn[which[k]];
-            for (int i = 0; i < stages.length; i++) {
-                newIndex[i][k] = index[i][which[k]];
+    private boolean allows(int code, Wear worst) {
+        for (int b = 0; b < blocks.length; b++) {
+            if (!blocks[b].allows(setting(code, b), worst)) {
+                return false;
             }
         }
-        return new Combinations(stages, newOffset, newIndex, newWorn);
+        return true;
     }
 }

@@ -12,13 +12,15 @@ import java.util.List;
 final class EffortSearch {
     private final SearchSpace space;
     private final Moves moves;
+    private final BlockMoves[] blocks;
     private final int[] indices;
     private final Ranking ranking;
     private Window window;
 
-    private EffortSearch(SearchSpace space, Moves moves, int places) {
+    private EffortSearch(SearchSpace space, Moves moves, BlockMoves[] blocks, int places) {
         this.space = space;
         this.moves = moves;
+        this.blocks = blocks;
         this.indices = new int[moves.count()];
         this.ranking = new Ranking(places);
     }
@@ -29,15 +31,18 @@ final class EffortSearch {
      * @param space where
      * @param windows windows that share no place
      * @param moves the moves from the starting setting
+     * @param blocks of these, the moves of the listed blocks
      * @param places how many settings are wanted, at least 1
      * @return the best, best first
      */
-    static List<Candidate> best(SearchSpace space, List<Window> windows, Moves moves, int places) {
-        EffortSearch search = new EffortSearch(space, moves, places);
+    static List<Candidate> best(SearchSpace space, List<Window> windows, Moves moves, BlockMoves[] blocks, int places) {
+        EffortSearch search = new EffortSearch(space, moves, blocks, places);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.window = window;
-                search.walk(0, space.datum, 0, 0);
+                if (places > 1 || !KeySearch.search(space, window, moves, blocks, search.ranking)) {
+                    search.walk(0, space.datum, 0, 0);
+                }
             }
         }
         return search.ranking.inOrder();
@@ -54,12 +59,19 @@ final class EffortSearch {
         StageMoves stage = moves.stage(table.stage);
         int up = Math.max(first, Math.min(last, stage.from));
         int down = up - 1;
+        long upCost = stage.effort(up);
+        long downCost = stage.effort(down);
         while (up <= last || down >= first) {
-            boolean goUp = down < first || up <= last && stage.effort(up) <= stage.effort(down);
-            int n = goUp ? up++ : down--;
-            long cost = effort + stage.effort(n);
+            boolean goUp = down < first || up <= last && upCost <= downCost;
+            int n = goUp ? up : down;
+            long cost = effort + (goUp ? upCost : downCost);
             if (cost > ranking.effortLimit()) {
                 return;
+            }
+            if (goUp) {
+                upCost = stage.effort(++up);
+            } else {
+                downCost = stage.effort(--down);
             }
             indices[table.stage] = n;
             if (space.allows(level, indices) && stage.allows(n)) {
@@ -71,18 +83,25 @@ final class EffortSearch {
     private void scan(long base, long effort, int worn) {
         Combinations list = space.list;
         long high = high(effort) - base;
-        int size = list.size();
-        for (int k = list.firstAtLeast(low(effort) - base); k < size && list.offset[k] <= high; k++) {
-            long cost = effort + list.effort(k, moves);
-            long place = base + list.offset[k];
-            if (cost <= ranking.effortLimit() && Math.abs(place - window.center()) <= ranking.distanceLimit(cost)) {
-                list.copyIndices(k, indices);
-                long extra = space.keepsLimits(space.outer.length, indices) ? moves.extraEffort(indices) : -1;
-                if (extra >= 0) {
-                    ranking.offer(new Candidate(place, place - window.center(), cost + extra, worn + list.worn[k],
-                            indices.clone()));
+        for (int g = list.firstAtLeast(low(effort) - base); g < list.groups() && list.offset[g] <= high; g++) {
+            long error = base + list.offset[g] - window.center();
+            for (int k = list.start[g]; k < list.start[g + 1]; k++) {
+                long listed = list.effort(list.entry[k], blocks);
+                long cost = effort + listed;
+                if (listed >= 0 && cost <= ranking.effortLimit() && Math.abs(error) <= ranking.distanceLimit(cost)) {
+                    consider(list.entry[k], error, cost, worn);
                 }
             }
+        }
+    }
+
+    private void consider(int entry, long error, long cost, int worn) {
+        space.list.copyIndices(entry, indices);
+        long extra = space.keepsLimits(space.outer.length, indices)
+                ? moves.extraEffort(space.lateComponents, indices, ranking.effortLimit() - cost) : -1;
+        if (extra >= 0) {
+            ranking.offer(new Candidate(window.center() + error, error, cost + extra, worn + space.list.worn(entry),
+                    indices.clone()));
         }
     }
 

@@ -23,6 +23,6 @@ public record FineSettings(int coarse, OptionalLong count, long stretch) {
      * @param axis a sound axis; see {@link Soundness}
      */
     public static FineSettings of(AxisSpec axis) {
-        return new Preparation(axis, MOST_COUNTED).fineSettings();
+        return new Preparation(axis, MOST_COUNTED, KeySearch.LEAST_GAIN).fineSettings();
     }
 }

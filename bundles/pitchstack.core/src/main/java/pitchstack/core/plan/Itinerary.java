@@ -90,7 +90,8 @@ final class Itinerary {
             long faults = way.faults() + fault(to);
             int directions = turns.codeAfter(moves, to.indices());
             boolean within = faults < limit.faults() || faults == limit.faults() && effort <= limit.effort();
-            long extra = within && front.wants(c, directions, faults, effort) ? moves.extraEffort(to.indices()) : -1;
+            long extra = within && front.wants(c, directions, faults, effort) ? moves.extraEffort(to.indices(), Long.MAX_VALUE)
+                    : -1;
             if (extra >= 0 && front.offer(new Way(way, stop, c, directions, faults, effort + extra,
                     Saturated.add(way.error(), to.distance()), way.worn() + to.worn()))) {
                 memory.take(BYTES_OF_A_WAY);

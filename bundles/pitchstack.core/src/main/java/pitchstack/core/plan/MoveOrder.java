@@ -4,11 +4,12 @@ package pitchstack.core.plan;
 import java.util.Arrays;
 
 /**
- * Finds an order of the steps of a move in which every limit holds after each; between the ends of a step a shift only
- * grows or only falls, so the ends suffice. A limit that is broken at the start need only hold at the end, and so does
- * one over a stage whose rows do not meet at the start. One object serves one starting setting and one thread.
+ * Finds an order of the steps of the stages of one component in which every limit holds after each; between the ends of a
+ * step a shift only grows or only falls, so the ends suffice. A limit that is broken at the start need only hold at the end,
+ * and so does one over a stage whose rows do not meet at the start. One object serves one starting setting and one thread.
  */
 final class MoveOrder {
+    private final Component component;
     private final StageMoves[] stages;
     /** The limits that hold at the start. */
     private final ShiftBand[] bands;
@@ -20,14 +21,18 @@ final class MoveOrder {
     private int toMove;
 
     /**
-     * @param stages the moves of every stage
-     * @param bands every limit
+     * @param stages the moves of every stage of the axis
+     * @param component the stages to order, and their limits
      */
-    MoveOrder(StageMoves[] stages, ShiftBand[] bands) {
+    MoveOrder(StageMoves[] stages, Component component) {
         this.stages = stages;
-        this.bands = Arrays.stream(bands).filter(this::holdsAtStart).toArray(ShiftBand[]::new);
-        this.startShift = Arrays.stream(this.bands).mapToLong(this::shiftAtStart).toArray();
-        this.dead = this.bands.length == 0 ? null : new boolean[1 << stages.length];
+        this.component = component;
+        this.bands = component.bands().stream().filter(this::holdsAtStart).toArray(ShiftBand[]::new);
+        this.startShift = new long[bands.length];
+        for (int b = 0; b < bands.length; b++) {
+            startShift[b] = shiftAtStart(bands[b]);
+        }
+        this.dead = new boolean[bands.length == 0 ? 0 : 1 << component.highest() + 1];
         this.order = new int[stages.length];
     }
 
@@ -57,19 +62,18 @@ final class MoveOrder {
      * The steps to a setting. Each stage moves once if some order allows that, and then in the first such order if one
      * compares the stages from the first step on; else stages take turns, see {@link MoveSplitter}.
      *
-     * @param indices one index a stage
-     * @return null where there is no way
+     * @param indices one index a stage of the axis
+     * @param mostMs what further steps of stages may cost
+     * @return null where there is no way, or none at that cost
      */
-    MoveSplitter.Split find(int[] indices) {
+    MoveSplitter.Split find(int[] indices, long mostMs) {
         to = indices;
         toMove = 0;
-        for (StageMoves stage : stages) {
-            toMove |= indices[stage.table.stage] == stage.from ? 0 : 1 << stage.table.stage;
+        for (int j = component.lowest(); j <= component.highest(); j++) {
+            toMove |= indices[j] == stages[j].from ? 0 : 1 << j;
         }
-        if (!isFree()) {
-            Arrays.fill(dead, false);
-        }
-        return extend(0, 0) ? inOneGo() : new MoveSplitter(stages, bands, indices).find();
+        Arrays.fill(dead, false);
+        return extend(0, 0) ? inOneGo() : new MoveSplitter(stages, component, bands, indices, mostMs).find();
     }
 
     private MoveSplitter.Split inOneGo() {
@@ -85,7 +89,7 @@ final class MoveOrder {
         if (moved == toMove) {
             return true;
         }
-        for (int j = 0; j < stages.length; j++) {
+        for (int j = component.lowest(); j <= component.highest(); j++) {
             int next = moved | 1 << j;
             if (next != moved && (toMove & 1 << j) != 0 && (isFree() || !dead[next] && canMove(j, moved))) {
                 order[steps] = j;

@@ -4,10 +4,9 @@ package pitchstack.core.plan;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.stream.IntStream;
+import pitchstack.core.stack.Setting;
 
 /**
  * Splits a move into more steps than stages, where moving each stage once would break a limit on the way: stages take
@@ -20,14 +19,13 @@ final class MoveSplitter {
     /** States looked at, at the most; far more than two or three stages against one limit can have. */
     private static final int MOST_STATES = 20_000;
 
-    /** Where the stages stand on the way, the steps so far, two numbers each (stage, index), and the releases beyond one. */
+    /**
+     * Where the stages stand on the way, the steps so far, two numbers each (stage, index), and what releases beyond one a
+     * stage have cost.
+     */
     private record State(int[] indices, int[] steps, long extraMs) {
         int count() {
             return steps.length / 2;
-        }
-
-        boolean moved(int stage) {
-            return IntStream.range(0, count()).anyMatch(i -> steps[2 * i] == stage);
         }
     }
 
@@ -43,16 +41,22 @@ final class MoveSplitter {
     record Split(int[] steps, long extraMs) { }
 
     private final StageMoves[] stages;
+    private final Component component;
     private final ShiftBand[] bands;
     private final int[] to;
+    private final long mostMs;
 
     /**
-     * @param stages the moves of every stage
+     * @param stages the moves of every stage of the axis
+     * @param component the stages that take turns
      * @param bands the limits to keep, which hold at the start
      * @param to the setting to move to
+     * @param mostMs what further steps may cost
      */
-    MoveSplitter(StageMoves[] stages, ShiftBand[] bands, int[] to) {
+    MoveSplitter(StageMoves[] stages, Component component, ShiftBand[] bands, int[] to, long mostMs) {
         this.stages = stages;
+        this.component = component;
+        this.mostMs = mostMs;
         this.bands = bands;
         this.to = to;
     }
@@ -66,21 +70,27 @@ final class MoveSplitter {
         return Integer.compare(one.length, other.length);
     }
 
-    /** The best way, or null where taking turns does not help. */
+    /** The best way, or null where taking turns does not help, or not at that cost. */
     Split find() {
+        if (leastExtra() > mostMs) {
+            return null;
+        }
         PriorityQueue<State> open = new PriorityQueue<>(FIRST);
-        Set<List<Integer>> closed = new HashSet<>();
-        int[] from = Arrays.stream(stages).mapToInt(stage -> stage.from).toArray();
+        Set<Setting> closed = new HashSet<>();
+        int[] from = new int[stages.length];
+        for (int j = 0; j < from.length; j++) {
+            from[j] = stages[j].from;
+        }
         open.add(new State(from, new int[0], 0));
         while (!open.isEmpty() && closed.size() < MOST_STATES) {
             State state = open.remove();
-            if (Arrays.equals(state.indices(), to)) {
+            if (isThere(state)) {
                 return new Split(state.steps(), state.extraMs());
             }
-            boolean first = closed.add(Arrays.stream(state.indices()).boxed().toList());
-            for (int j = 0; first && state.count() < MOST_STEPS && j < stages.length; j++) {
+            boolean first = closed.add(Setting.of(state.indices()));
+            for (int j = component.lowest(); first && state.count() < MOST_STEPS && j <= component.highest(); j++) {
                 int next = next(state.indices(), j);
-                if (next != state.indices()[j]) {
+                if (next != state.indices()[j] && extra(state, j) <= mostMs) {
                     open.add(after(state, j, next));
                 }
             }
@@ -94,8 +104,26 @@ final class MoveSplitter {
         int[] steps = Arrays.copyOf(state.steps(), state.steps().length + 2);
         steps[steps.length - 2] = j;
         steps[steps.length - 1] = index;
-        return new State(indices, steps,
-                state.extraMs() + (state.moved(j) ? stages[j].table.cost.releaseMs() : 0));
+        return new State(indices, steps, extra(state, j));
+    }
+
+    /** A stage only ever goes on towards its place, so it has moved if it does not stand where it began. */
+    private long extra(State state, int j) {
+        return state.extraMs() + (state.indices()[j] == stages[j].from ? 0 : stages[j].table.cost.releaseMs());
+    }
+
+    /** One release more of the stage that is the cheapest to release. */
+    private long leastExtra() {
+        long least = Long.MAX_VALUE;
+        for (int j = component.lowest(); j <= component.highest(); j++) {
+            least = to[j] == stages[j].from ? least : Math.min(least, stages[j].table.cost.releaseMs());
+        }
+        return least;
+    }
+
+    private boolean isThere(State state) {
+        return Arrays.equals(state.indices(), component.lowest(), component.highest() + 1, to, component.lowest(),
+                component.highest() + 1);
     }
 
     /** How far a stage can go: to its place, or to the last usable index before a limit; where it stands if nowhere. */

@@ -2,7 +2,6 @@
 package pitchstack.core.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.Directions;
@@ -14,34 +13,22 @@ import pitchstack.core.stack.Setting;
  */
 final class Moves {
     private final StageMoves[] stages;
-    private final MoveOrder order;
-    /** Whether every move can be made, in any order. */
-    private final boolean free;
+    private final Preparation prepared;
+    /** By component; made when asked for. */
+    private final MoveOrder[] orders;
 
-    private Moves(StageTable[] tables, Setting from, Directions last, Approach approach, ShiftBand[] bands) {
-        stages = new StageMoves[tables.length];
+    private Moves(Preparation prepared, Setting from, Directions last) {
+        this.prepared = prepared;
+        this.stages = new StageMoves[prepared.tables.length];
         for (int j = 0; j < stages.length; j++) {
-            stages[j] = new StageMoves(tables[j], from.index(j), last.of(j), approach);
+            stages[j] = new StageMoves(prepared.tables[j], from.index(j), last.of(j), prepared.approach);
         }
-        order = new MoveOrder(stages, bands);
-        free = approach == Approach.EITHER && order.isFree();
+        this.orders = new MoveOrder[prepared.components.length];
     }
 
     /** The moves that the approach rule and the limits allow. */
     static Moves from(Preparation prepared, Setting from, Directions last) {
-        return new Moves(prepared.tables, from, last, prepared.approach, prepared.bands());
-    }
-
-    /** The moves there would be from the same setting without approach rule and limits on the way. */
-    Moves unlimited() {
-        StageTable[] tables = Arrays.stream(stages).map(stage -> stage.table).toArray(StageTable[]::new);
-        Setting from = Setting.of(Arrays.stream(stages).mapToInt(stage -> stage.from).toArray());
-        return new Moves(tables, from, Directions.unknown(stages.length), Approach.EITHER, new ShiftBand[0]);
-    }
-
-    /** Whether every move can be made, in any order. */
-    boolean areFree() {
-        return free;
+        return new Moves(prepared, from, last);
     }
 
     /** How many stages there are. */
@@ -52,6 +39,31 @@ final class Moves {
     /** The moves of one stage. */
     StageMoves stage(int stage) {
         return stages[stage];
+    }
+
+    /** The orders of the steps in one component. */
+    MoveOrder order(Component component) {
+        int c = 0;
+        while (prepared.components[c] != component) {
+            c++;
+        }
+        return order(c);
+    }
+
+    private MoveOrder order(int c) {
+        if (orders[c] == null) {
+            orders[c] = new MoveOrder(stages, prepared.components[c]);
+        }
+        return orders[c];
+    }
+
+    /** The moves of each listed block. */
+    BlockMoves[] of(Block[] blocks) {
+        BlockMoves[] moves = new BlockMoves[blocks.length];
+        for (int b = 0; b < moves.length; b++) {
+            moves[b] = blocks[b].cache.of(this);
+        }
+        return moves;
     }
 
     /** The effort of the move to a setting with one step a stage, in milliseconds: the least that it can cost. */
@@ -66,44 +78,84 @@ final class Moves {
     /**
      * What a move costs beyond {@link #effort}, for stages that move in more steps than one to keep the limits.
      *
+     * @param mostMs the most that is of interest
      * @return milliseconds, or −1 where the setting cannot be moved to: a tooth further may not be used, or no order of
-     *     steps keeps the limits
+     *     steps keeps the limits, or none that costs no more than that
      */
-    long extraEffort(int[] to) {
-        if (free) {
-            return 0;
-        }
-        for (int j = 0; j < to.length; j++) {
-            if (!stages[j].allows(to[j])) {
-                return -1;
+    long extraEffort(int[] to, long mostMs) {
+        if (prepared.approach != Approach.EITHER) {
+            for (int j = 0; j < to.length; j++) {
+                if (!stages[j].allows(to[j])) {
+                    return -1;
+                }
             }
         }
-        if (order.isFree()) {
-            return 0;
-        }
-        MoveSplitter.Split split = order.find(to);
-        return split == null ? -1 : split.extraMs();
+        return extraEffort(prepared.tiedComponents, to, mostMs);
     }
 
-    /** The steps to a setting that can be moved to, in order. */
-    List<Step> steps(int[] to) {
-        int[] numbers = order.find(to).steps();
-        int[] at = Arrays.stream(stages).mapToInt(stage -> stage.from).toArray();
-        List<Step> steps = new ArrayList<>();
-        for (int i = 0; i < numbers.length; i += 2) {
-            int j = numbers[i];
-            int index = numbers[i + 1];
-            int turn = index == to[j] ? stages[j].turn(index) : index;
-            if (index != to[j]) {
-                steps.add(new Step(j, at[j], index, Step.Kind.PARTWAY));
-            } else if (turn == index) {
-                steps.add(new Step(j, at[j], index));
-            } else {
-                steps.add(new Step(j, at[j], turn, Step.Kind.FURTHER));
-                steps.add(new Step(j, turn, index, Step.Kind.RETURN));
+    /** What moves in some of the components cost beyond one step a stage, or −1. */
+    long extraEffort(int[] components, int[] to, long mostMs) {
+        long sum = 0;
+        for (int c : components) {
+            if (!order(c).isFree()) {
+                MoveSplitter.Split split = orders[c].find(to, mostMs - sum);
+                if (split == null) {
+                    return -1;
+                }
+                sum += split.extraMs();
             }
-            at[j] = index;
+        }
+        return sum;
+    }
+
+    /** The steps to a setting that can be moved to, in order: of all that can come next, the lowest stage's. */
+    List<Step> steps(int[] to) {
+        int[][] parts = new int[prepared.components.length][];
+        for (int c = 0; c < parts.length; c++) {
+            parts[c] = moves(prepared.components[c], to) ? order(c).find(to, Long.MAX_VALUE).steps() : new int[0];
+        }
+        int[] at = new int[stages.length];
+        for (int j = 0; j < at.length; j++) {
+            at[j] = stages[j].from;
+        }
+        int[] done = new int[parts.length];
+        List<Step> steps = new ArrayList<>(stages.length);
+        for (int c = next(parts, done); c >= 0; c = next(parts, done)) {
+            add(parts[c][done[c]], parts[c][done[c] + 1], to, at, steps);
+            done[c] += 2;
         }
         return steps;
+    }
+
+    private boolean moves(Component component, int[] to) {
+        for (int j = component.lowest(); j <= component.highest(); j++) {
+            if (to[j] != stages[j].from) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int next(int[][] parts, int[] done) {
+        int next = -1;
+        for (int c = 0; c < parts.length; c++) {
+            if (done[c] < parts[c].length && (next < 0 || parts[c][done[c]] < parts[next][done[next]])) {
+                next = c;
+            }
+        }
+        return next;
+    }
+
+    private void add(int j, int index, int[] to, int[] at, List<Step> steps) {
+        int turn = index == to[j] ? stages[j].turn(index) : index;
+        if (index != to[j]) {
+            steps.add(new Step(j, at[j], index, Step.Kind.PARTWAY));
+        } else if (turn == index) {
+            steps.add(new Step(j, at[j], index));
+        } else {
+            steps.add(new Step(j, at[j], turn, Step.Kind.FURTHER));
+            steps.add(new Step(j, turn, index, Step.Kind.RETURN));
+        }
+        at[j] = index;
     }
 }

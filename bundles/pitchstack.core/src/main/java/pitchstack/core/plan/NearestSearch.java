@@ -12,6 +12,7 @@ final class NearestSearch {
     private final SearchSpace space;
     private final boolean below;
     private final Moves moves;
+    private final BlockMoves[] blocks;
     private final int[] indices;
     private Candidate best;
     private Window window;
@@ -19,10 +20,11 @@ final class NearestSearch {
     private long low;
     private long high;
 
-    private NearestSearch(SearchSpace space, boolean below, Moves moves) {
+    private NearestSearch(SearchSpace space, boolean below, Moves moves, BlockMoves[] blocks) {
         this.space = space;
         this.below = below;
         this.moves = moves;
+        this.blocks = blocks;
         this.indices = new int[moves.count()];
     }
 
@@ -33,10 +35,12 @@ final class NearestSearch {
      * @param windows windows that lie on one side of their centers
      * @param below on which side
      * @param moves the moves from the starting setting
+     * @param blocks of these, the moves of the listed blocks
      * @return the nearest setting, if there is any
      */
-    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, Moves moves) {
-        NearestSearch search = new NearestSearch(space, below, moves);
+    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, Moves moves,
+            BlockMoves[] blocks) {
+        NearestSearch search = new NearestSearch(space, below, moves, blocks);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.enter(window);
@@ -95,28 +99,38 @@ final class NearestSearch {
     private void scan(long base, long effort, int worn) {
         Combinations list = space.list;
         if (below) {
-            for (int k = list.lastAtMost(high - base); k >= 0 && list.offset[k] >= low - base; k--) {
-                consider(k, base, effort, worn);
+            for (int g = list.lastAtMost(high - base); g >= 0 && list.offset[g] >= low - base; g--) {
+                scan(g, base, effort, worn);
             }
         } else {
-            for (int k = list.firstAtLeast(low - base); k < list.size() && list.offset[k] <= high - base; k++) {
-                consider(k, base, effort, worn);
+            for (int g = list.firstAtLeast(low - base); g < list.groups() && list.offset[g] <= high - base; g++) {
+                scan(g, base, effort, worn);
             }
         }
     }
 
-    private void consider(int entry, long base, long effort, int worn) {
+    private void scan(int group, long base, long effort, int worn) {
+        long place = base + space.list.offset[group];
+        for (int k = space.list.start[group]; k < space.list.start[group + 1]; k++) {
+            consider(space.list.entry[k], place, effort, worn);
+        }
+    }
+
+    private void consider(int entry, long place, long effort, int worn) {
         Combinations list = space.list;
-        long place = base + list.offset[entry];
-        long cost = effort + list.effort(entry, moves);
+        long listed = list.effort(entry, blocks);
+        long cost = effort + listed;
         long error = place - window.center();
-        if (best != null && Math.abs(error) == best.distance() && cost > best.effort()) {
+        boolean level = best != null && Math.abs(error) == best.distance();
+        if (listed < 0 || level && cost > best.effort()) {
             return;
         }
         list.copyIndices(entry, indices);
-        long extra = space.keepsLimits(space.outer.length, indices) ? moves.extraEffort(indices) : -1;
+        long most = level ? best.effort() - cost : Long.MAX_VALUE;
+        long extra = space.keepsLimits(space.outer.length, indices)
+                ? moves.extraEffort(space.lateComponents, indices, most) : -1;
         if (extra >= 0) {
-            Candidate found = new Candidate(place, error, cost + extra, worn + list.worn[entry], indices.clone());
+            Candidate found = new Candidate(place, error, cost + extra, worn + list.worn(entry), indices.clone());
             if (best == null || Candidate.BY_NEARNESS.compare(found, best) < 0) {
                 best = found;
                 narrow();

@@ -34,16 +34,19 @@ public final class Planner {
      * @throws IllegalArgumentException with one sentence if its numbers cannot be planned with: see {@link Soundness}
      */
     public static Planner of(AxisSpec axis) {
-        return of(axis, CombinationLister.MOST_ENTRIES);
+        return of(axis, CombinationLister.MOST_ENTRIES, KeySearch.LEAST_GAIN);
     }
 
-    /** As {@link #of(AxisSpec)}, listing fewer combinations, which changes the time and never the answer. */
-    static Planner of(AxisSpec axis, int mostEntries) {
+    /**
+     * As {@link #of(AxisSpec)}, listing fewer combinations, or searching them by what they cost for another gain than is
+     * usual, which changes the time and never the answer.
+     */
+    static Planner of(AxisSpec axis, int mostEntries, double leastGain) {
         Optional<Unsound> problem = Soundness.problem(axis);
         if (problem.isPresent()) {
             throw new IllegalArgumentException(problem.get().sentence());
         }
-        return new Planner(axis, new Preparation(axis, mostEntries));
+        return new Planner(axis, new Preparation(axis, mostEntries, leastGain));
     }
 
     /** The axis planned on. */
@@ -68,11 +71,12 @@ public final class Planner {
         int places = (int) Math.min(Integer.MAX_VALUE, request.alternatives() + 1L);
         Wear readily = request.worn() == WornPolicy.ALLOW ? Wear.WORN : Wear.CLEAN;
         Wear atMost = request.worn() == WornPolicy.NEVER ? Wear.CLEAN : Wear.WORN;
-        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, moves, places);
+        BlockMoves[] blocks = moves.of(prepared.blocks());
+        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, moves, blocks, places);
         if (found.isEmpty() && prepared.space(atMost) != prepared.space(readily)) {
-            found = EffortSearch.best(prepared.space(atMost), windows, moves, places);
+            found = EffortSearch.best(prepared.space(atMost), windows, moves, blocks, places);
         }
-        return found.isEmpty() ? nearest(target, windows, moves, atMost) : reached(target, found, moves);
+        return found.isEmpty() ? nearest(target, windows, moves, blocks, atMost) : reached(target, found, moves);
     }
 
     /** What was prepared for the axis. */
@@ -83,7 +87,7 @@ public final class Planner {
     /** The move to a setting that can be moved to. */
     PlannedSetting move(Candidate to, long target, Setting from, Directions last) {
         Moves moves = Moves.from(prepared, from, last);
-        Candidate costed = new Candidate(to.place(), to.error(), moves.effort(to.indices()) + moves.extraEffort(to.indices()),
+        Candidate costed = new Candidate(to.place(), to.error(), moves.effort(to.indices()) + moves.extraEffort(to.indices(), Long.MAX_VALUE),
                 to.worn(), to.indices());
         return planned(costed, axis.scale().wrap(target), moves);
     }
@@ -96,31 +100,39 @@ public final class Planner {
         return new Answer.Reached(settings.get(0), settings.subList(1, settings.size()));
     }
 
-    private Answer nearest(long target, List<Window> windows, Moves moves, Wear worst) {
+    private Answer nearest(long target, List<Window> windows, Moves moves, BlockMoves[] blocks, Wear worst) {
         SearchSpace usable = prepared.space(worst);
-        Optional<Candidate> below = beside(usable, target, true, moves);
-        Optional<Candidate> above = beside(usable, target, false, moves);
+        Optional<Candidate> below = beside(usable, target, true, moves, blocks);
+        Optional<Candidate> above = beside(usable, target, false, moves, blocks);
         return new Answer.Nearest(below.map(c -> planned(c, target, moves)), above.map(c -> planned(c, target, moves)),
-                reason(usable, target, windows, moves));
+                reason(usable, target, windows, below.isPresent() && above.isPresent()));
     }
 
-    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, Moves moves) {
-        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, moves);
+    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, Moves moves, BlockMoves[] blocks) {
+        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, moves, blocks);
     }
 
-    /** Why no setting was found; whatever way there is to a setting, it is a position of the axis. */
-    private Reason reason(SearchSpace usable, long target, List<Window> windows, Moves moves) {
-        Moves any = moves.unlimited();
-        if (!moves.areFree() && !EffortSearch.best(usable, windows, any, 1).isEmpty()) {
+    /**
+     * Why no setting was found; whatever way there is to a setting, it is a position of the axis.
+     *
+     * @param between whether there are settings to move to on both sides
+     */
+    private Reason reason(SearchSpace usable, long target, List<Window> windows, boolean between) {
+        if (prepared.mayStrand() && isAny(usable, windows)) {
             return Reason.NO_MOVE;
         }
         SearchSpace all = prepared.space(Wear.BARRED);
-        if (all != usable && !EffortSearch.best(all, windows, any, 1).isEmpty()) {
+        if (all != usable && isAny(all, windows)) {
             return Reason.UNUSABLE_TEETH;
         }
-        boolean onBothSides = beside(all, target, true, any).isPresent() && beside(all, target, false, any).isPresent();
+        boolean onBothSides = between || isAny(all, prepared.travel.beside(target, true))
+                && isAny(all, prepared.travel.beside(target, false));
         boolean withinTravel = onBothSides && (axis.scale().turn() == 0 || prepared.travel.arcsReach(target));
         return withinTravel ? Reason.BETWEEN_STEPS : Reason.BEYOND_TRAVEL;
+    }
+
+    private boolean isAny(SearchSpace space, List<Window> windows) {
+        return SettingLister.isAny(space, windows, prepared.tables.length);
     }
 
     private PlannedSetting planned(Candidate candidate, long target, Moves moves) {

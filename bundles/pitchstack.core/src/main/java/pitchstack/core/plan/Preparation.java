@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.ShiftLimit;
@@ -16,12 +17,15 @@ final class Preparation {
     final StageTable[] tables;
     final Travel travel;
     final Approach approach;
-    private final List<ShiftBand> bands;
+    /** Every stage is in one of them, lowest first; not to be changed. */
+    final Component[] components;
+    /** Which of them have limits; not to be changed. */
+    final int[] tiedComponents;
     private final long datum;
     private final SearchSpace[] spaces = new SearchSpace[Wear.values().length];
 
     /** Prepares a sound axis; see {@link Soundness}. */
-    Preparation(AxisSpec axis, int mostEntries) {
+    Preparation(AxisSpec axis, int mostEntries, double leastGain) {
         tables = new StageTable[axis.stages().size()];
         for (int j = 0; j < tables.length; j++) {
             tables[j] = new StageTable(j, axis.stages().get(j));
@@ -32,9 +36,10 @@ final class Preparation {
         }
         datum = axis.scale().wrap(axis.datum());
         approach = axis.approach();
-        bands = ShiftBand.of(axis);
+        components = Component.of(tables.length, ShiftBand.of(axis)).toArray(Component[]::new);
+        tiedComponents = IntStream.range(0, components.length).filter(c -> !components[c].bands().isEmpty()).toArray();
         travel = travel(axis, rules);
-        prepareSpaces(rules, mostEntries);
+        prepareSpaces(rules, mostEntries, leastGain);
     }
 
     /** The settings over teeth no worse than this. */
@@ -52,12 +57,12 @@ final class Preparation {
 
     /** Whether there is a rule or a limit for which a move between two settings might not be possible. */
     boolean mayStrand() {
-        return approach != Approach.EITHER || !bands.isEmpty();
+        return approach != Approach.EITHER || tiedComponents.length > 0;
     }
 
-    /** Every limit that a move must keep on its way. */
-    ShiftBand[] bands() {
-        return bands.toArray(ShiftBand[]::new);
+    /** The blocks of the list that every space has. */
+    Block[] blocks() {
+        return spaces[0].list.blocks;
     }
 
     /** A limit over every stage is one on the place itself, and is taken out of the rules. */
@@ -78,7 +83,7 @@ final class Preparation {
         return Travel.of(axis, datum + low, datum + high);
     }
 
-    private void prepareSpaces(List<ShiftRule> rules, int mostEntries) {
+    private void prepareSpaces(List<ShiftRule> rules, int mostEntries, double leastGain) {
         List<StageTable> outer = new ArrayList<>();
         List<StageTable> inner = new ArrayList<>(Arrays.asList(tables));
         outer.add(takeLargest(inner));
@@ -91,16 +96,23 @@ final class Preparation {
         StageTable[] levels = outer.toArray(StageTable[]::new);
         ShiftRule.Check[][] checks = checks(rules, outer);
         Combinations kept = list.get();
+        int[] late = lateComponents(kept.blocks);
         for (int k = spaces.length - 1; k >= 0; k--) {
             Wear worst = Wear.values()[k];
             kept = kept.noWorseThan(worst);
-            spaces[k] = new SearchSpace(levels, kept, worst, datum, checks);
+            spaces[k] = new SearchSpace(levels, kept, worst, datum, checks, late, leastGain);
         }
         shareEqualSpaces();
     }
 
+    /** The components with limits that are no block whose efforts are known. */
+    private int[] lateComponents(Block[] blocks) {
+        return IntStream.of(tiedComponents).filter(c -> Arrays.stream(blocks)
+                .noneMatch(block -> block.component == components[c] && block.isTabled())).toArray();
+    }
+
     private Optional<Combinations> list(List<StageTable> inner, List<ShiftRule> rules, int mostEntries) {
-        return CombinationLister.list(inner, within(rules, inner), tables.length, mostEntries);
+        return CombinationLister.list(inner, within(rules, inner), List.of(components), tables.length, mostEntries);
     }
 
     /** Where no tooth is marked, a search need not be repeated with worse teeth allowed. */

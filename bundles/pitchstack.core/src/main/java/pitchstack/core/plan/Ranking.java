@@ -8,7 +8,9 @@ import java.util.PriorityQueue;
 /** The best so many candidates by effort. */
 final class Ranking {
     private final int places;
-    private final PriorityQueue<Candidate> worstFirst = new PriorityQueue<>(Candidate.BY_EFFORT.reversed());
+    /** The best so far where only one is wanted, which is the rule and is worth doing without a queue. */
+    private Candidate best;
+    private final PriorityQueue<Candidate> worstFirst;
     /** What a candidate may cost and still enter. */
     private long effortLimit = Long.MAX_VALUE;
     /** How far off one at that limit may be and still enter. */
@@ -17,6 +19,7 @@ final class Ranking {
     /** A ranking of at least one place. */
     Ranking(int places) {
         this.places = places;
+        this.worstFirst = places == 1 ? null : new PriorityQueue<>(Candidate.BY_EFFORT.reversed());
     }
 
     /** The most effort with which a candidate can still enter. */
@@ -29,12 +32,15 @@ final class Ranking {
         return effort < effortLimit ? Long.MAX_VALUE : distanceLimit;
     }
 
-    boolean isEmpty() {
-        return worstFirst.isEmpty();
-    }
-
     /** Enters a candidate if it is among the best. */
     void offer(Candidate candidate) {
+        if (places == 1) {
+            if (best == null || Candidate.BY_EFFORT.compare(candidate, best) < 0) {
+                best = candidate;
+                limit(best);
+            }
+            return;
+        }
         if (worstFirst.size() == places) {
             if (Candidate.BY_EFFORT.compare(candidate, worstFirst.peek()) > 0) {
                 return;
@@ -43,13 +49,20 @@ final class Ranking {
         }
         worstFirst.add(candidate);
         if (worstFirst.size() == places) {
-            effortLimit = worstFirst.peek().effort();
-            distanceLimit = worstFirst.peek().distance();
+            limit(worstFirst.peek());
         }
+    }
+
+    private void limit(Candidate last) {
+        effortLimit = last.effort();
+        distanceLimit = last.distance();
     }
 
     /** The candidates, best first. */
     List<Candidate> inOrder() {
+        if (places == 1) {
+            return best == null ? List.of() : List.of(best);
+        }
         List<Candidate> list = new ArrayList<>(worstFirst);
         list.sort(Candidate.BY_EFFORT);
         return list;

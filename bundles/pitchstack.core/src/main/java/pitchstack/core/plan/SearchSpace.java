@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import java.util.Arrays;
 import pitchstack.core.stack.Wear;
 
 /**
@@ -14,6 +15,12 @@ final class SearchSpace {
     /** The worst teeth allowed. */
     final Wear worst;
     final long datum;
+    /** From which gain on a {@link KeySearch} is made. */
+    final double leastGain;
+    /** The components whose limits on the way are looked at only once the whole setting is known. */
+    final int[] lateComponents;
+    /** Whether the effort of a setting is that of the one outer stage plus one known number for each block. */
+    final boolean separable;
     /** What the limits say with the index of each outer stage and, last, with an entry of the list. */
     private final ShiftRule.Check[][] checks;
     /** The smallest offset of everything after each outer stage. */
@@ -22,13 +29,17 @@ final class SearchSpace {
     private final long[] restHigh;
 
     /** A space; the list must have an entry for {@link #first} and {@link #last} to be asked. */
-    SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum,
-            ShiftRule.Check[][] checks) {
+    SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum, ShiftRule.Check[][] checks,
+            int[] lateComponents, double leastGain) {
+        this.leastGain = leastGain;
+        this.lateComponents = lateComponents;
         this.outer = outer;
         this.list = list;
         this.worst = worst;
         this.datum = datum;
         this.checks = checks;
+        this.separable = outer.length == 1 && lateComponents.length == 0 && checks[1].length == 0 && list.blocks.length > 0
+                && Arrays.stream(list.blocks).allMatch(Block::isTabled);
         this.restLow = new long[outer.length];
         this.restHigh = new long[outer.length];
         long low = list.size() == 0 ? 0 : list.lowest();
@@ -66,6 +77,11 @@ final class SearchSpace {
     boolean allows(int level, int[] indices) {
         StageTable table = outer[level];
         return table.wear(indices[table.stage]) <= worst.ordinal() && keepsLimits(level, indices);
+    }
+
+    /** How many stages the axis has. */
+    int stages() {
+        return outer.length + Arrays.stream(list.blocks).mapToInt(block -> block.stages.length).sum();
     }
 
     /** Whether the limits allow the indices down to a level; the level after the last outer stage is the list. */

@@ -50,6 +50,11 @@ final class SettingLister {
         return Optional.of(lister.found);
     }
 
+    /** Whether there is any setting in some windows. */
+    static boolean isAny(SearchSpace space, List<Window> windows, int stages) {
+        return list(space, windows, stages, 0).isEmpty();
+    }
+
     private void walk(int level, long base, int worn) {
         if (level == space.outer.length) {
             scan(base, worn);
@@ -68,12 +73,14 @@ final class SettingLister {
     private void scan(long base, int worn) {
         Combinations list = space.list;
         long high = window.high() - base;
-        for (int k = list.firstAtLeast(window.low() - base); k < list.size() && list.offset[k] <= high
-                && found.size() <= most; k++) {
-            list.copyIndices(k, indices);
-            if (space.keepsLimits(space.outer.length, indices)) {
-                long place = base + list.offset[k];
-                found.add(new Candidate(place, place - window.center(), 0, worn + list.worn[k], indices.clone()));
+        for (int g = list.firstAtLeast(window.low() - base); g < list.groups() && list.offset[g] <= high; g++) {
+            long place = base + list.offset[g];
+            for (int k = list.start[g]; k < list.start[g + 1] && found.size() <= most; k++) {
+                list.copyIndices(list.entry[k], indices);
+                if (space.keepsLimits(space.outer.length, indices)) {
+                    found.add(new Candidate(place, place - window.center(), 0, worn + list.worn(list.entry[k]),
+                            indices.clone()));
+                }
             }
         }
     }

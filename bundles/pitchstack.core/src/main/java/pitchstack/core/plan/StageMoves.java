@@ -11,13 +11,13 @@ import pitchstack.core.stack.Direction;
 final class StageMoves {
     final StageTable table;
     final int from;
-    private final Direction last;
+    final Direction last;
     private final boolean furtherForward;
     private final boolean furtherBack;
     /** The cost of a move forward but for the teeth between its ends, in milliseconds. */
-    private final long forwardMs;
-    private final long backMs;
-    private final long perToothMs;
+    final long forwardMs;
+    final long backMs;
+    final long perToothMs;
 
     /**
      * @param table the stage
@@ -71,6 +71,9 @@ final class StageMoves {
 
     /** Whether the tooth further that the approach rule needs, if any, may be used. */
     boolean allows(int to) {
+        if (!furtherForward && !furtherBack) {
+            return true;
+        }
         int turn = turn(to);
         return turn == to || table.isUsable(turn);
     }

@@ -25,6 +25,7 @@ final class StageTable {
     /** The largest index, at least {@link #first}. */
     final int last;
     final EffortCost cost;
+    private final long largestError;
     private final long lowest;
     private final long highest;
     private final byte[] wear;
@@ -38,6 +39,7 @@ final class StageTable {
         IndexRange range = spec.rows().indices();
         this.first = range.first();
         this.last = range.last();
+        this.largestError = errors.largest();
         this.lowest = offset(first);
         this.highest = offset(last);
         this.wear = wear(spec.rows(), range);
@@ -100,6 +102,11 @@ final class StageTable {
             index--;
         }
         return index;
+    }
+
+    /** The largest error of an index by amount. */
+    long largestError() {
+        return largestError;
     }
 
     /** The pitch, by which offsets grow but for the errors of single indices. */

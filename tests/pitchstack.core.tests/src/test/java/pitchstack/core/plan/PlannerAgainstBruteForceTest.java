@@ -44,7 +44,7 @@ final class PlannerAgainstBruteForceTest {
     private static Answer compare(long seed) {
         RandomStacks stacks = new RandomStacks(seed);
         AxisSpec axis = stacks.measuredAxis();
-        Planner planner = Planner.of(axis, stacks.mostEntries());
+        Planner planner = Planner.of(axis, stacks.mostEntries(), stacks.leastGain());
         BruteForce force = new BruteForce(axis);
         Answer answer = null;
         for (int i = 0; i < 2; i++) {

@@ -194,4 +194,9 @@ public final class RandomStacks {
     int mostEntries() {
         return oneIn(2) ? CombinationLister.MOST_ENTRIES : 1 + random.nextInt(20);
     }
+
+    /** From which gain on the planner may search by what combinations cost: often always. */
+    double leastGain() {
+        return oneIn(2) ? KeySearch.LEAST_GAIN : 0;
+    }
 }

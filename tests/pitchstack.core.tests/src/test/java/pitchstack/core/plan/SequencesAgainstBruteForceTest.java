@@ -88,7 +88,7 @@ final class SequencesAgainstBruteForceTest {
             return Optional.empty();
         }
         String what = "seed " + seed + "\n" + axis + "\n" + request;
-        Planner planner = Planner.of(axis, stacks.mostEntries());
+        Planner planner = Planner.of(axis, stacks.mostEntries(), stacks.leastGain());
         Planned plan = assertInstanceOf(Planned.class, Sequences.plan(planner, request, Progress.NONE), what);
         assertEquals(force.best(), force.total(plan.legs()), what);
         assertEquals(force.best().effort(), plan.effortMs(), what);

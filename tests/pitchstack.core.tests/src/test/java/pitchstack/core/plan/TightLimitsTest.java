@@ -38,7 +38,7 @@ class TightLimitsTest {
             Random random = new Random(seed);
             AxisSpec axis = axis(random);
             PlanRequest request = request(random, axis);
-            Answer answer = Planner.of(axis, 1 + random.nextInt(200)).plan(request);
+            Answer answer = Planner.of(axis, 1 + random.nextInt(200), random.nextBoolean() ? 0 : KeySearch.LEAST_GAIN).plan(request);
             assertEquals(new BruteForce(axis).plan(request), answer, () -> "seed " + seed + "\n" + axis + "\n" + request);
             partway += answer instanceof Answer.Reached reached && reached.best().steps().stream()
                     .anyMatch(step -> step.kind() == Step.Kind.PARTWAY) ? 1 : 0;
