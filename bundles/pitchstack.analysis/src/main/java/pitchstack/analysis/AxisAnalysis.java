@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchstack.core.check.Checks;
@@ -27,7 +28,7 @@ public final class AxisAnalysis {
     private AxisAnalysis(Axis axis, AxisReading reading, List<Finding> findings, Optional<Planner> planner) {
         this.axis = axis;
         this.reading = reading;
-        this.findings = findings;
+        this.findings = List.copyOf(findings);
         this.planner = planner;
     }
 
@@ -44,9 +45,11 @@ public final class AxisAnalysis {
      */
     public static AxisAnalysis of(Positioner positioner, Axis axis, AxisAnalysis earlier) {
         AxisReading reading = AxisReader.read(positioner, axis);
-        List<Finding> findings = reading.unreadable().isEmpty()
+        List<Finding> findings = new ArrayList<>(reading.unreadable().isEmpty()
                 ? Checks.run(new Subject(reading.spec(), reading.current(), reading.lineWidthM()))
-                : reading.unreadable();
+                : reading.unreadable());
+        findings.addAll(reading.remarks());
+        findings.addAll(NameFindings.of(positioner, axis));
         if (findings.stream().anyMatch(f -> f.severity() == Severity.ERROR)) {
             return new AxisAnalysis(axis, reading, findings, Optional.empty());
         }

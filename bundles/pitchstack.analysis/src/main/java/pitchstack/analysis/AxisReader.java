@@ -13,6 +13,7 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Direction;
 import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
@@ -43,6 +44,7 @@ public final class AxisReader {
     private final Positioner positioner;
     private final Axis axis;
     private final List<Finding> unreadable = new ArrayList<>();
+    private final List<Finding> remarks = new ArrayList<>();
     private Scale scale;
 
     private AxisReader(Positioner positioner, Axis axis) {
@@ -74,7 +76,7 @@ public final class AxisReader {
         Directions last = new Directions(axis.getStages().stream().map(stage -> direction(stage.getLastMove())).toList());
         double lineWidth = length("line width", Place.AXIS, positioner.getLineWidth(),
                 new LinearScale(LengthUnit.MM)::parse).orElse(0) / FEMTOMETRES_IN_METRE;
-        return new AxisReading(spec, current, last, lineWidth, unreadable);
+        return new AxisReading(spec, current, last, lineWidth, unreadable, remarks);
     }
 
     private Scale readScale() {
@@ -95,8 +97,11 @@ public final class AxisReader {
                 stage.getMinimumEngaged());
         EffortCost cost = new EffortCost(milliseconds(stage.getReleaseSeconds()), milliseconds(stage.getPerToothSeconds()),
                 milliseconds(stage.getReversalSeconds()));
+        IndexErrors errors = new IndexErrorReader(stage, j, scale, positioner.getTemperatureC(), rows.meeting())
+                .read(unreadable, remarks);
         return new StageSpec(text(stage.getName()),
-                stage.getSource() == StageSource.PRINTED ? Source.PRINTED : Source.BOUGHT, nominal, today, rows, cost);
+                stage.getSource() == StageSource.PRINTED ? Source.PRINTED : Source.BOUGHT, nominal, today, rows, cost,
+                errors);
     }
 
     /** People count stages from 1, the core from 0. */

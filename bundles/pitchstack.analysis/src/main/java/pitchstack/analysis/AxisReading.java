@@ -15,10 +15,13 @@ import pitchstack.core.stack.Setting;
  * @param last which way each stage moved last
  * @param lineWidthM width of a printed line in metres
  * @param unreadable one finding for each text that could not be read
+ * @param remarks findings about what is in the file but not in the numbers
  */
-public record AxisReading(AxisSpec spec, Setting current, Directions last, double lineWidthM, List<Finding> unreadable) {
-    /** Copies the list. */
+public record AxisReading(AxisSpec spec, Setting current, Directions last, double lineWidthM, List<Finding> unreadable,
+        List<Finding> remarks) {
+    /** Copies the lists. */
     public AxisReading {
         unreadable = List.copyOf(unreadable);
+        remarks = List.copyOf(remarks);
     }
 }

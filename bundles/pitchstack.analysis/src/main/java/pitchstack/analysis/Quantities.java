@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.Pitch;
@@ -66,16 +67,33 @@ public final class Quantities {
      * @throws QuantityException if a number is not finite or the result does not fit
      */
     static long pitchToday(long nominal, Stage stage, Scale scale, double temperatureC) {
-        BigDecimal factor = onePlusPpm(stage.getCorrectionPpm());
-        if (scale.turn() == 0) {
-            factor = factor.multiply(onePlusPpm(stage.getExpansionPpmPerK() * (temperatureC - REFERENCE_C)));
-        }
-        BigDecimal pitch = factor.multiply(BigDecimal.valueOf(nominal)).setScale(0, RoundingMode.HALF_EVEN);
+        BigDecimal factor = onePlusPpm(stage.getCorrectionPpm()).multiply(expansion(stage, scale, temperatureC));
+        return rounded(factor.multiply(BigDecimal.valueOf(nominal)), () -> "The pitch of “" + stage.getName()
+                + "” with its correction of " + stage.getCorrectionPpm() + " ppm");
+    }
+
+    /**
+     * A measured error as it is today: {@code e (1 + α (t − 20 °C))}, as {@link #pitchToday}; the fitted correction is
+     * one of the pitch alone.
+     *
+     * @throws QuantityException if a number is not finite or the result does not fit
+     */
+    static long errorToday(long error, Stage stage, Scale scale, double temperatureC) {
+        return rounded(expansion(stage, scale, temperatureC).multiply(BigDecimal.valueOf(error)),
+                () -> "An index error of “" + stage.getName() + "” at " + temperatureC + " °C");
+    }
+
+    /** How many times as long a stage is today as at 20 °C; 1 on a rotary axis. */
+    private static BigDecimal expansion(Stage stage, Scale scale, double temperatureC) {
+        return scale.turn() > 0 ? BigDecimal.ONE
+                : onePlusPpm(stage.getExpansionPpmPerK() * (temperatureC - REFERENCE_C));
+    }
+
+    private static long rounded(BigDecimal count, Supplier<String> what) {
         try {
-            return pitch.longValueExact();
+            return count.setScale(0, RoundingMode.HALF_EVEN).longValueExact();
         } catch (ArithmeticException tooLarge) {
-            throw new QuantityException("The pitch of “" + stage.getName() + "” with its correction of "
-                    + stage.getCorrectionPpm() + " ppm is more than the program can hold.");
+            throw new QuantityException(what.get() + " is more than the program can hold.");
         }
     }
 

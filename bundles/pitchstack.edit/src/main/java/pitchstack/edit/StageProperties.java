@@ -68,7 +68,14 @@ final class StageProperties {
                 entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off, as a length.",
                         MATERIAL, true, Properties.above(new LinearScale(LengthUnit.MM), "A tooth scatter", -1)),
                 entries.decimal(Literals.STAGE__CORRECTION_PPM, "pitch correction (ppm)",
-                        "How much longer the made pitch is than the drawn one.", MATERIAL, -MOST_PPM, MOST_PPM));
+                        "How much longer the made pitch is than the drawn one.", MATERIAL, -MOST_PPM, MOST_PPM),
+                Entries.derived("indexErrors", "index errors", "Measured errors of single indices, kept in the file.",
+                        MATERIAL, indexErrors(stage, spec, scale)));
+    }
+
+    private static String indexErrors(Stage stage, StageSpec spec, Scale scale) {
+        int count = stage.getIndexErrors().size();
+        return count == 0 ? "none" : count + ", at most " + scale.formatSize(spec.errors().largest());
     }
 
     private static Property index(Entries entries, Stage stage, IndexRange indices) {

@@ -108,4 +108,16 @@ class PropertiesTest {
     private void enter(EObject element, String id, String typed) {
         session.run(assertInstanceOf(Entry.Accepted.class, property(element, id).enter(typed)).edit());
     }
+
+    @Test
+    void saysHowManyIndexErrorsAStageHas() {
+        assertEquals("none", property(stage, "indexErrors").text());
+        for (int index : new int[] {3, 4}) {
+            var error = PitchstackFactory.eINSTANCE.createIndexError();
+            error.setIndex(index);
+            error.setError(index == 3 ? "-2 um" : "1 um");
+            session.run(new AddElement<>(stage.getIndexErrors(), 0, error, "Add index error"));
+        }
+        assertEquals("2, at most 0.002 mm", property(stage, "indexErrors").text());
+    }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 /** All the checks. They return findings whatever the numbers are, and never throw. */
 public final class Checks {
     private static final List<Check> ALL = List.of(
-            new NoStage(), new PitchNotPositive(), new RowWithoutTeeth(), new CostNegative(),
-            new MinimumEngagedBelowOne(), new RowsNeverMeet(), new FewEngaged(), new WornOutsideRow(),
-            new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
+            new NoStage(), new PitchNotPositive(), new IndexErrorTooLarge(), new RowWithoutTeeth(),
+            new CostNegative(), new MinimumEngagedBelowOne(), new RowsNeverMeet(), new FewEngaged(), new WornOutsideRow(),
+            new MarksOverlap(), new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
             new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
             new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(),
             new CurrentBeyondShiftLimit(), new ToleranceNegative(),

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.Stacks;
 import pitchstack.core.plan.Planner;
@@ -17,6 +19,7 @@ import pitchstack.core.plan.Soundness;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
@@ -71,7 +74,8 @@ final class ChecksNeverThrowTest {
             stages.add(new StageSpec("s" + j, Source.values()[random.nextInt(2)],
                     random.nextBoolean() ? pitch : number(random, mild), pitch,
                     new RowPair(row(random, mild), row(random, mild), teeth(random, mild), teeth(random, mild)),
-                    new EffortCost(number(random, mild), number(random, mild), number(random, mild))));
+                    new EffortCost(number(random, mild), number(random, mild), number(random, mild)),
+                    errors(random, mild, pitch)));
         }
         List<ShiftLimit> limits = new ArrayList<>();
         while (random.nextInt(4) == 0) {
@@ -86,6 +90,14 @@ final class ChecksNeverThrowTest {
             current[j] = teeth(random, mild);
         }
         return new Subject(axis, Setting.of(current), LINES[random.nextInt(LINES.length)]);
+    }
+
+    private static IndexErrors errors(Random random, boolean mild, long pitch) {
+        SortedMap<Integer, Long> errors = new TreeMap<>();
+        while (random.nextInt(3) == 0) {
+            errors.put(random.nextInt(40) - 20, mild && random.nextInt(50) > 0 ? pitch / 3 : number(random, false));
+        }
+        return IndexErrors.of(errors);
     }
 
     private static RowSpec row(Random random, boolean mild) {

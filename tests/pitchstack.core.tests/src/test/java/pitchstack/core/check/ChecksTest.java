@@ -16,12 +16,15 @@ import static pitchstack.core.Stacks.withSteps;
 import static pitchstack.core.Stacks.withStops;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.Stacks;
 import pitchstack.core.plan.Soundness;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.Setting;
@@ -124,6 +127,36 @@ final class ChecksTest {
         RowSpec inside = row(60, mark(3, 5, Wear.WORN), mark(58, 59, Wear.BARRED));
         assertFindsNothing(new WornOutsideRow(),
                 subject(withStage(GOOD, 1, with(FINE, new RowPair(inside, row(30), 15, 12)))));
+    }
+
+    @Test
+    void findsMarksOverTheSameTeeth() {
+        RowSpec twice = row(60, mark(20, 22, Wear.WORN), mark(3, 9, Wear.WORN), mark(9, 12, Wear.BARRED));
+        Finding found = assertFinds(new MarksOverlap(),
+                subject(withStage(GOOD, 1, with(FINE, new RowPair(twice, row(30), 15, 12)))), "marks-overlap",
+                Severity.NOTE, Place.worn(1, Place.Part.BASE_ROW, 2));
+        assertEquals("teeth 9 to 9", found.value());
+        // The one inside the long one is found although another lies between their starts.
+        RowSpec inside = row(60, mark(3, 20, Wear.WORN), mark(4, 5, Wear.BARRED), mark(10, 12, Wear.BARRED));
+        assertEquals(List.of(Place.worn(1, Place.Part.RIDER_ROW, 1), Place.worn(1, Place.Part.RIDER_ROW, 2)),
+                new MarksOverlap().apply(subject(withStage(GOOD, 1, with(FINE, new RowPair(row(60), inside, 15, 12)))))
+                        .stream().map(Finding::place).toList());
+        RowSpec apart = row(60, mark(3, 8, Wear.WORN), mark(9, 12, Wear.BARRED), mark(5, 3, Wear.WORN));
+        assertFindsNothing(new MarksOverlap(),
+                subject(withStage(GOOD, 1, with(FINE, new RowPair(apart, row(30), 15, 12)))));
+    }
+
+    /** Half of 5 mm is 2.5 mm: of two such neighbours one could stand past the other. */
+    @Test
+    void findsAnIndexErrorOfHalfAPitch() {
+        for (long error : new long[] {5 * MM / 2, -5 * MM / 2, Long.MIN_VALUE}) {
+            AxisSpec bad = withStage(GOOD, 0, RACK.withErrors(IndexErrors.of(new TreeMap<>(Map.of(7, error)))));
+            assertFinds(new IndexErrorTooLarge(), subject(bad), "index-error-too-large", Severity.ERROR,
+                    Place.stage(0));
+        }
+        AxisSpec mended = withStage(GOOD, 0, RACK.withErrors(IndexErrors.of(new TreeMap<>(
+                Map.of(7, 5 * MM / 2 - 1, 8, 1 - 5 * MM / 2)))));
+        assertFindsNothing(new IndexErrorTooLarge(), subject(mended));
     }
 
     @Test

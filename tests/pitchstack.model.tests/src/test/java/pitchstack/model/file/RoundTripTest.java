@@ -59,6 +59,8 @@ class RoundTripTest {
                       <baseRow teeth="360">
                         <worn first="3" last="5" kind="barred" note="line&#xA;break"/>
                       </baseRow>
+                      <indexErrors error="2 um"/>
+                      <indexErrors index="-3" error="-1/8 um"/>
                     </stages>
                     <runs id="run-1" temperatureC="21.5">
                       <readings approach="up" value="1/8 in">

@@ -29,6 +29,7 @@ class WrongContentTest {
         "<axes><stages name='index'~ pitch = '>' ~ ¦index = \"2147483648\"/></axes>| index = “2147483648”",
         "<axes><stages ¦index='-2147483649'/></axes>                               | index = “-2147483649”",
         "<axes><stages ¦index='٣'/></axes>                                         | index = “٣”",
+        "<axes><stages><indexErrors ¦index='1.5' error='2 um'/></stages></axes>    | index = “1.5”",
         "<axes><runs><readings><setting>1</setting>~<setting>x</setting>¦</readings></runs></axes> | setting “x”",
     })
     void refusesWhatIsNoWholeNumber(String content, String found) throws Exception {
@@ -103,7 +104,7 @@ class WrongContentTest {
             + " | correctionRun = “//@axes.0/@runs.0” is the id of no measurement run in this file; it must be one of the"
             + " same file.",
         "<axes><stages name='a'>¦<correctionRun href='other.pitchstack#run-1'/></stages></axes>"
-            + " | Stage “a” has no element “correctionRun”; allowed are baseRow, riderRow and toothForm.",
+            + " | Stage “a” has no element “correctionRun”; allowed are baseRow, riderRow, toothForm and indexErrors.",
         "<axes><runs id='a'/>~<runs date='id=' ¦id='a'/></axes>"
             + " | a second measurement run has the id “a”; every run needs an id of its own.",
     })
