@@ -24,7 +24,7 @@ public final class CurrentBeyondShiftLimit implements Check {
 
     private static long shift(AxisSpec axis, Setting current, ShiftLimit limit) {
         return IntStream.rangeClosed(limit.lowest(), limit.highest())
-                .mapToLong(j -> axis.stages().get(j).pitch() * current.index(j)).sum();
+                .mapToLong(j -> axis.stages().get(j).offset(current.index(j))).sum();
     }
 
     private static Finding finding(AxisSpec axis, long shift, ShiftLimit limit) {

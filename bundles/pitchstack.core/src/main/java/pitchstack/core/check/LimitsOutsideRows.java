@@ -20,8 +20,8 @@ public final class LimitsOutsideRows implements Check {
         long lowest = axis.datum();
         long highest = axis.datum();
         for (StageSpec stage : axis.stages()) {
-            lowest += stage.rows().indices().first() * stage.pitch();
-            highest += stage.rows().indices().last() * stage.pitch();
+            lowest += stage.offset(stage.rows().indices().first());
+            highest += stage.offset(stage.rows().indices().last());
         }
         look(findings, axis, "low", axis.low(), lowest, highest);
         look(findings, axis, "high", axis.high(), lowest, highest);

@@ -16,10 +16,8 @@ final class Collector implements LapSink {
     }
 
     @Override
-    public void lap(long base, Spans residues) {
-        for (int i = 0; i < residues.size(); i++) {
-            found.add(base + residues.first(i), base + residues.last(i));
-        }
+    public void run(long first, long last) {
+        found.add(first, last);
     }
 
     @Override

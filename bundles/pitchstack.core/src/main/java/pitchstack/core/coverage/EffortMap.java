@@ -11,17 +11,20 @@ import java.util.OptionalLong;
 public final class EffortMap {
     /** The effort where a cell is not reached. */
     static final int NONE = Integer.MAX_VALUE;
+    /** Added to the effort of what is over worn teeth, so that the least of all is over clean ones where it can be. */
+    static final int WORN = 1 << 30;
 
     private final Grid grid;
     private final long tolerance;
-    private final int[] clean;
-    private final int[] usable;
+    private final int[] efforts;
 
-    EffortMap(Grid grid, long tolerance, int[] clean, int[] usable) {
+    /**
+     * @param efforts by cell; those over worn teeth with {@link #WORN} added, {@link #NONE} where there is none
+     */
+    EffortMap(Grid grid, long tolerance, int[] efforts) {
         this.grid = grid;
         this.tolerance = tolerance;
-        this.clean = clean;
-        this.usable = usable;
+        this.efforts = efforts;
     }
 
     /** From each position to the next, in counts. */
@@ -36,7 +39,7 @@ public final class EffortMap {
 
     /** How many positions of the grid lie in the travel. */
     public int cells() {
-        return clean.length;
+        return efforts.length;
     }
 
     /** The position of a cell, in counts. */
@@ -46,12 +49,11 @@ public final class EffortMap {
 
     /** How a cell is reached. */
     public Reached reached(int cell) {
-        return clean[cell] != NONE ? Reached.CLEAN : usable[cell] != NONE ? Reached.WORN : Reached.NOT;
+        return efforts[cell] < WORN ? Reached.CLEAN : efforts[cell] < NONE ? Reached.WORN : Reached.NOT;
     }
 
     /** The least effort of a cell in milliseconds; empty where it is not reached. */
     public OptionalLong effortMs(int cell) {
-        int effort = Math.min(clean[cell], clean[cell] == NONE ? usable[cell] : NONE);
-        return effort == NONE ? OptionalLong.empty() : OptionalLong.of(effort);
+        return efforts[cell] == NONE ? OptionalLong.empty() : OptionalLong.of(efforts[cell] & WORN - 1);
     }
 }

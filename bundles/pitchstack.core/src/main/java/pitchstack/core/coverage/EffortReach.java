@@ -4,11 +4,11 @@ package pitchstack.core.coverage;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntToLongFunction;
 import pitchstack.core.plan.AxisTables;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.Soundness;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.Wear;
@@ -19,7 +19,7 @@ import pitchstack.core.stack.Wear;
  * besides (an order of steps that keeps the limits, turning round) is not looked at.
  */
 public final class EffortReach {
-    /** The most cells: 128 MB for each kind of teeth. */
+    /** The most cells: 128 MB. */
     private static final int MOST_CELLS = 1 << 25;
 
     private final AxisTables tables;
@@ -59,7 +59,7 @@ public final class EffortReach {
             IndexRange range = tables.indices(j);
             most += Math.max(effort.ms(j, range.first()), effort.ms(j, range.last()));
         }
-        if (most >= EffortMap.NONE) {
+        if (most >= EffortMap.WORN) {
             return new Outcome.Refused<>(new Refusal(axis).effort());
         }
         Levels levels = new Levels(tables, new FineOffsets(tables, Optional.of(effort), Levels.MOST_OFFSETS, progress));
@@ -83,24 +83,24 @@ public final class EffortReach {
         Spans travel = bounds.travel();
         return Attempt.at(() -> {
             Grid grid = new Grid(origin, step, travel, MOST_CELLS);
-            int[] good = efforts(grid, clean, tolerance, progress);
-            int[] any = clean.equals(usable) ? good : efforts(grid, usable, tolerance, progress);
-            return new EffortMap(grid, tolerance, good, any);
+            int[] efforts = new int[grid.cells()];
+            Arrays.fill(efforts, EffortMap.NONE);
+            clean.ifPresent(places -> paint(efforts, grid, places, false, tolerance, progress));
+            if (!clean.equals(usable)) {
+                usable.ifPresent(places -> paint(efforts, grid, places, true, tolerance, progress));
+            }
+            return new EffortMap(grid, tolerance, efforts);
         }, () -> new Refusal(tables.axis()).step(step, Grid.smallestStep(travel, MOST_CELLS)));
     }
 
-    private int[] efforts(Grid grid, Optional<Places> places, long tolerance, Progress progress) {
-        if (places.isEmpty()) {
-            int[] none = new int[grid.cells()];
-            Arrays.fill(none, EffortMap.NONE);
-            return none;
-        }
+    private void paint(int[] efforts, Grid grid, Places places, boolean worn, long tolerance, Progress progress) {
         // More than the travel, or than half a turn, reaches no more.
         long far = bounds.turn() == 0 ? bounds.places().high() - bounds.places().low() : bounds.turn() / 2;
         int home = coarse.map(effort.from()::index).orElse(0);
-        IntToLongFunction cost = coarse.<IntToLongFunction>map(j -> n -> effort.ms(j, n)).orElse(n -> 0);
-        long perTooth = coarse.map(j -> tables.axis().stages().get(j).cost().perToothMs()).orElse(0L);
-        return new EffortPainter(grid, Math.min(tolerance, far), bounds, places.get(), home, perTooth, cost)
-                .paint(progress);
+        EffortCost cost = coarse.map(j -> tables.axis().stages().get(j).cost()).orElse(new EffortCost(0, 0));
+        // With the same offsets, only settings over worn teeth of the coarse stage are new.
+        Places except = clean.filter(good -> worn && good.laps == places.laps).orElse(null);
+        EffortSource source = new EffortSource(places, except, home, cost, worn ? EffortMap.WORN : 0);
+        new EffortPainter(efforts, grid, Math.min(tolerance, far), bounds, source).paint(progress);
     }
 }

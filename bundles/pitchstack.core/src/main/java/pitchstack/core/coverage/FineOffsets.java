@@ -11,6 +11,7 @@ import pitchstack.core.plan.Progress;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.ShiftLimit;
+import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.Wear;
 
 /**
@@ -59,11 +60,11 @@ final class FineOffsets {
     /** The indices of a stage over teeth no worse than this that keep the limits on it alone. */
     int[] allowed(int stage, Wear worst) {
         IndexRange range = tables.indices(stage);
-        long pitch = axis.stages().get(stage).pitch();
+        StageSpec spec = axis.stages().get(stage);
         long limit = axis.shiftLimits().stream().filter(l -> l.lowest() == stage && l.highest() == stage)
                 .mapToLong(ShiftLimit::limit).min().orElse(Long.MAX_VALUE);
         return IntStream.rangeClosed(range.first(), range.last())
-                .filter(n -> Math.abs(n * pitch) <= limit && tables.wear(stage, n).compareTo(worst) <= 0).toArray();
+                .filter(n -> Math.abs(spec.offset(n)) <= limit && tables.wear(stage, n).compareTo(worst) <= 0).toArray();
     }
 
     /**
@@ -84,9 +85,10 @@ final class FineOffsets {
     private OffsetSet together(List<Integer> tied, Wear worst) {
         if (tied.size() == 1) {
             int stage = tied.get(0);
-            long pitch = axis.stages().get(stage).pitch();
+            StageSpec spec = axis.stages().get(stage);
             int[] allowed = allowed(stage, worst);
-            return OffsetSet.ofSorted(tally, Arrays.stream(allowed).mapToLong(n -> n * pitch).toArray(),
+            // They rise with the index, since errors stay below half a pitch.
+            return OffsetSet.ofSorted(tally, Arrays.stream(allowed).mapToLong(spec::offset).toArray(),
                     Arrays.stream(allowed).mapToLong(n -> figure(stage, n)).toArray());
         }
         AxisTables.Listed listed = tables.list(tied, worst, Math.min(most, MOST_TIED)).orElseThrow(TooMuch::new);

@@ -82,6 +82,17 @@ record FinestSearch(Scan scan) {
         }
 
         @Override
+        public void run(long first, long last) {
+            if (isEmpty()) {
+                lowest = first;
+                highest = last;
+            } else {
+                spacing = Math.max(spacing, first - highest);
+                highest = Math.max(highest, last);
+            }
+        }
+
+        @Override
         public void lap(long base, Spans residues) {
             if (!residues.isEmpty()) {
                 step(base, residues, residues.widestGap());

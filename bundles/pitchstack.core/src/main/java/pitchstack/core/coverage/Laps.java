@@ -92,6 +92,11 @@ final class Laps {
         return found < 0 ? -found - 1 : found;
     }
 
+    /** The first entry of a group; of one more than there are, the number of entries. */
+    int firstEntry(int group) {
+        return start[group];
+    }
+
     /** The first entry of a group of at least a residue, or its end. */
     int entryFrom(int group, long residue) {
         return Math.max(start[group], Math.min(start[group + 1], set.firstAtLeast(lap[group] * pitch + residue)));
@@ -103,6 +108,18 @@ final class Laps {
 
     long figure(int entry) {
         return set.figure(entry);
+    }
+
+    /** The runs of all offsets, by offset and not by residue: no spacing within a run is wider than {@code join}. */
+    Spans together(long join) {
+        return runs(0L, 0, set.size(), join);
+    }
+
+    /** The offsets of some at or above one and at or below another, as one run; empty where there is none. */
+    Spans between(long low, long high) {
+        int from = set.firstAtLeast(low);
+        int to = high == Long.MAX_VALUE ? set.size() : set.firstAtLeast(high + 1);
+        return from < to ? Spans.of(set.offset(from), set.offset(to - 1)) : Spans.NONE;
     }
 
     /** The runs of residues of one group: no spacing within a run is wider than {@code join}. */
@@ -119,7 +136,11 @@ final class Laps {
     }
 
     private Spans runs(int group, int from, int to, long join) {
-        long base = lap[group] * pitch;
+        return runs(lap[group] * pitch, from, to, join);
+    }
+
+    /** The runs of some entries, counted from a base. */
+    private Spans runs(long base, int from, int to, long join) {
         SpansBuilder runs = new SpansBuilder(join, Integer.MAX_VALUE);
         long first = set.offset(from);
         int i = from + 1;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import pitchstack.core.plan.AxisTables;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Wear;
 
@@ -88,6 +89,7 @@ final class Levels {
                 .map(i -> allowed[i]).toArray();
         int[] last = IntStream.range(0, allowed.length)
                 .filter(i -> i == allowed.length - 1 || allowed[i] + 1 < allowed[i + 1]).map(i -> allowed[i]).toArray();
-        return Optional.of(new Places(axis.scale().wrap(axis.datum()), laps, first, last));
+        IndexErrors errors = coarse < 0 ? IndexErrors.NONE : axis.stages().get(coarse).errors();
+        return Optional.of(new Places(axis.scale().wrap(axis.datum()), laps, first, last, errors));
     }
 }

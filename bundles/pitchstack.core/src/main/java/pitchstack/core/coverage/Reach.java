@@ -110,9 +110,21 @@ public final class Reach {
     private GridCoverage paint(Grid grid, long tolerance, Progress progress) {
         Scan good = scan(clean, progress);
         Scan any = clean == usable ? good : scan(usable, progress);
-        byte[] cells = bounds.turn() == 0 ? new GridPainter(grid, tolerance, good, any).paint()
-                : grid.paint(any.covered(tolerance), good.covered(tolerance));
-        return new GridCoverage(grid, tolerance, cells);
+        return new GridCoverage(grid, tolerance, cells(grid, tolerance, good, any, progress));
+    }
+
+    private byte[] cells(Grid grid, long tolerance, Scan good, Scan any, Progress progress) {
+        boolean linear = bounds.turn() == 0 && grid.cells() > 0;
+        if (linear && (any.isEmpty() || any.places().isEven())) {
+            return new GridPainter(grid, tolerance, good, any).paint();
+        }
+        if (linear) {
+            ToothPainter painter = new ToothPainter(grid, tolerance, good, any, progress);
+            if (painter.isWorthIt()) {
+                return painter.paint();
+            }
+        }
+        return grid.paint(any.covered(tolerance), good.covered(tolerance));
     }
 
     /**

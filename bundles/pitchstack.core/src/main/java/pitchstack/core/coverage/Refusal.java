@@ -37,7 +37,7 @@ record Refusal(AxisSpec axis) {
     }
 
     String effort() {
-        return "A move of this axis can cost more than 24 days, too much to map; lower what a tooth or a release costs.";
+        return "A move of this axis can cost more than 12 days, too much to map; lower what a tooth or a release costs.";
     }
 
     String spacing() {

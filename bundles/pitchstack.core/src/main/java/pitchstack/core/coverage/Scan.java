@@ -14,6 +14,7 @@ final class Scan {
     private final int most;
     private final Progress progress;
     private RunTree tree;
+    private ToothWalk teeth;
 
     /**
      * @param places the places; {@code null} where there is none
@@ -63,8 +64,13 @@ final class Scan {
 
     /** Walks over the runs of all places in a window, at a spacing. */
     void walk(Arc window, long join, LapSink sink) {
-        if (!isEmpty()) {
+        if (isEmpty() || window.isEmpty()) {
+            return;
+        }
+        if (places.isEven()) {
             new LapWalk(places, tree(join)).walk(window, Long.MIN_VALUE, Long.MAX_VALUE, progress, sink);
+        } else {
+            teeth(join).walk(window, progress, sink);
         }
     }
 
@@ -75,13 +81,21 @@ final class Scan {
         return found.build();
     }
 
-    /** The runs of all places of some laps, at a spacing. */
+    /** The runs of all places of some laps, at a spacing; of even places. */
     Spans runs(long fromLap, long toLap, long join) {
         Collector found = new Collector(join, most);
         if (!isEmpty()) {
             new LapWalk(places, tree(join)).walk(bounds.places(), fromLap, toLap, progress, found);
         }
         return found.build();
+    }
+
+    /** The walk over places that are not even. */
+    ToothWalk teeth(long join) {
+        if (teeth == null || teeth.join() != join) {
+            teeth = new ToothWalk(places, join);
+        }
+        return teeth;
     }
 
     RunTree tree(long join) {

@@ -119,11 +119,11 @@ final class EffortMapTest {
     }
 
     @Test
-    void refusesEffortsBeyondTwentyFourDaysAndSettingsOfAnotherSize() {
+    void refusesEffortsBeyondTwelveDaysAndSettingsOfAnotherSize() {
         AxisSpec a = KnownStacks.problemA();
         StageSpec rack = a.stages().get(0);
         AxisSpec dear = a.withStage(0, new StageSpec(rack.name(), rack.source(), rack.nominalPitch(), rack.pitch(),
-                rack.rows(), new EffortCost(0, 3_000_000)));
+                rack.rows(), new EffortCost(0, 1_100_000)));
         assertInstanceOf(Outcome.Refused.class, EffortReach.of(dear, Setting.zero(3), Progress.NONE));
         assertThrows(IllegalArgumentException.class, () -> EffortReach.of(a, Setting.zero(2), Progress.NONE));
     }

@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.ShiftLimit;
@@ -62,9 +66,20 @@ final class KnownStacks {
             StageSpec spec = axis.stages().get(j);
             RowPair rows = spec.rows();
             mirrored = mirrored.withStage(j, spec.withRows(new RowPair(mirrored(rows.base()), mirrored(rows.rider()),
-                    rows.base().teeth() - rows.rider().teeth() - rows.start(), rows.minimumEngaged())));
+                    rows.base().teeth() - rows.rider().teeth() - rows.start(), rows.minimumEngaged()))
+                    .withErrors(errors(spec, -1, -1)));
         }
         return moved(mirrored, -axis.datum(), negative(axis.high()), negative(axis.low()));
+    }
+
+    /** The errors of a stage with every index as many times as large, and every error too. */
+    private static IndexErrors errors(StageSpec spec, int indexTimes, long times) {
+        SortedMap<Integer, Long> errors = new TreeMap<>();
+        IndexRange meeting = spec.rows().meeting();
+        for (int n = meeting.first(); n <= meeting.last(); n++) {
+            errors.put(indexTimes * n, times * spec.errors().at(n));
+        }
+        return IndexErrors.of(errors);
     }
 
     private static OptionalLong negative(OptionalLong stop) {
@@ -90,7 +105,7 @@ final class KnownStacks {
     /** The same axis with every length as many times as long. */
     static AxisSpec scaled(AxisSpec axis, long times) {
         List<StageSpec> stages = axis.stages().stream().map(s -> new StageSpec(s.name(), s.source(),
-                s.nominalPitch() * times, s.pitch() * times, s.rows(), s.cost())).toList();
+                s.nominalPitch() * times, s.pitch() * times, s.rows(), s.cost(), errors(s, 1, times))).toList();
         List<ShiftLimit> limits = axis.shiftLimits().stream()
                 .map(l -> new ShiftLimit(l.lowest(), l.highest(), l.limit() * times)).toList();
         return new AxisSpec(axis.name(), axis.scale(), stages, axis.datum() * times, times(axis.low(), times),

@@ -41,7 +41,7 @@ final class Oracle {
         if (stage == indices.length) {
             long place = axis.datum();
             for (int j = 0; j < indices.length; j++) {
-                place += axis.stages().get(j).pitch() * indices[j];
+                place += offset(axis.stages().get(j), indices[j]);
             }
             if (limitsHold(indices) && stopsAllow(place)) {
                 places.get(worst.ordinal()).add(place);
@@ -57,11 +57,15 @@ final class Oracle {
         }
     }
 
+    private static long offset(StageSpec stage, int index) {
+        return stage.pitch() * index + stage.errors().at(index);
+    }
+
     private boolean limitsHold(int[] indices) {
         for (ShiftLimit limit : axis.shiftLimits()) {
             long sum = 0;
             for (int j = limit.lowest(); j <= limit.highest(); j++) {
-                sum += axis.stages().get(j).pitch() * indices[j];
+                sum += offset(axis.stages().get(j), indices[j]);
             }
             if (Math.abs(sum) > limit.limit()) {
                 return false;
@@ -160,8 +164,8 @@ final class Oracle {
         long high = 0;
         for (StageSpec stage : axis.stages()) {
             List<Integer> indices = BruteForce.indicesOf(stage.rows());
-            low += indices.get(0) * stage.pitch();
-            high += indices.get(indices.size() - 1) * stage.pitch();
+            low += offset(stage, indices.get(0));
+            high += offset(stage, indices.get(indices.size() - 1));
         }
         for (ShiftLimit limit : axis.shiftLimits()) {
             if (limit.lowest() == 0 && limit.highest() == axis.stages().size() - 1) {

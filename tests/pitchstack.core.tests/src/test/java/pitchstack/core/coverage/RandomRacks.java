@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.core.stack.ShiftLimit;
@@ -47,9 +51,30 @@ final class RandomRacks {
     }
 
     private StageSpec stage(int baseTeeth, int riderTeeth, long unit) {
-        long pitch = unit * (1 + random.nextInt(12)) + (oneIn(4) ? random.nextInt(3) : 0);
-        return new StageSpec("s", Source.PRINTED, pitch, pitch, new RowPair(row(baseTeeth), row(riderTeeth),
-                random.nextInt(13) - 5, 1 + random.nextInt(Math.min(baseTeeth, riderTeeth))), new EffortCost(2, 1));
+        long pitch = pitch(unit);
+        RowPair rows = new RowPair(row(baseTeeth), row(riderTeeth), random.nextInt(13) - 5,
+                1 + random.nextInt(Math.min(baseTeeth, riderTeeth)));
+        return new StageSpec("s", Source.PRINTED, pitch, pitch, rows, new EffortCost(2, 1),
+                oneIn(3) ? errors(rows.meeting(), (pitch - 1) / 2) : IndexErrors.NONE);
+    }
+
+    /** Round, a little off, or as a fit in ppm or another temperature leaves it. */
+    private long pitch(long unit) {
+        long pitch = unit * (1 + random.nextInt(12));
+        return oneIn(4) ? pitch + random.nextInt(3) : oneIn(6) ? pitch + pitch / 997 : pitch;
+    }
+
+    /** Errors of all or some indices: of any size, as small as they are in life, or the largest there may be. */
+    private IndexErrors errors(IndexRange indices, long most) {
+        SortedMap<Integer, Long> errors = new TreeMap<>();
+        long largest = oneIn(2) ? most : Math.min(most, 1 + most / 20);
+        int one = 1 + random.nextInt(3);
+        for (int n = indices.first(); n <= indices.last(); n++) {
+            if (oneIn(one)) {
+                errors.put(n, oneIn(8) ? most * (random.nextInt(3) - 1) : below(2 * largest + 1) - largest);
+            }
+        }
+        return IndexErrors.of(errors);
     }
 
     private RowSpec row(int teeth) {

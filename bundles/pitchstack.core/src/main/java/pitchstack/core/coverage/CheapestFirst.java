@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.core.coverage;
+
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import pitchstack.core.coverage.Bounds.Arc;
+
+/**
+ * Paints single laps of a grid along a linear axis: the offsets in the order of what they cost together with the teeth
+ * of the coarse stage, each where nothing has been painted yet, until the lap is full. That order is the same for all
+ * laps above home and for all below; about home both are taken in turns, with the offsets of home itself.
+ */
+final class CheapestFirst {
+    private static final byte UP = 1;
+    private static final byte HOME = 0;
+    private static final byte DOWN = -1;
+    private static final byte NOT = Byte.MAX_VALUE;
+
+    private final int[] cells;
+    private final Grid grid;
+    private final long tolerance;
+    private final Arc window;
+    private final EffortSource source;
+    private final Places places;
+    private RankedOffsets upwards;
+    private RankedOffsets downwards;
+    /** The laps of offsets, and those beside them: each stands for an index of the coarse stage. */
+    private final long[] relative;
+    /** By lap of offsets: where its index stands on the grid, seen from the first cell of the lap. */
+    private final long[] first;
+    private final long[] phase;
+    /** By lap of offsets: how its index is reached from home, or that it is not to be used. */
+    private final byte[] way;
+    /** By cell of the lap, a bit for what needs no more paint. */
+    private final Painted painted;
+
+    /**
+     * @param cells the efforts, of which lesser ones are kept
+     * @param tolerance itself included; with the largest error no more than a pitch
+     * @param window the places that count
+     */
+    CheapestFirst(int[] cells, Grid grid, long tolerance, Arc window, EffortSource source) {
+        this.cells = cells;
+        this.grid = grid;
+        this.tolerance = tolerance;
+        this.window = window;
+        this.source = source;
+        this.places = source.places();
+        this.relative = IntStream.range(0, places.laps.groups()).mapToLong(places.laps::lap)
+                .flatMap(lap -> LongStream.rangeClosed(lap - 1, lap + 1)).sorted().distinct().toArray();
+        this.first = new long[relative.length];
+        this.phase = new long[relative.length];
+        this.way = new byte[relative.length];
+        this.painted = new Painted(cells, source.extra());
+    }
+
+    /** Paints all that lies in a lap. */
+    void paint(long lap) {
+        long from = Math.max(0, grid.cellNumber(places.base(lap)));
+        long to = Math.min(cells.length, grid.cellNumber(places.base(lap + 1)));
+        if (from >= to) {
+            return;
+        }
+        boolean up = false;
+        boolean home = false;
+        boolean down = false;
+        for (int r = 0; r < way.length; r++) {
+            long index = lap - relative[r];
+            way[r] = !source.has(index) ? NOT : (byte) Long.signum(index - source.home());
+            up |= way[r] == UP;
+            home |= way[r] == HOME;
+            down |= way[r] == DOWN;
+            if (way[r] != NOT) {
+                long at = places.base(lap) + places.error(index) + RankedOffsets.lowest(places, tolerance);
+                long cell = grid.cellNumber(at);
+                first[r] = cell - from;
+                phase[r] = grid.positionOf(cell) - at;
+            }
+        }
+        if ((up || home || down) && painted.begin((int) from, (int) to)) {
+            paint(lap, up ? upwards() : null, home ? source.home() : Long.MIN_VALUE, down ? downwards() : null);
+        }
+    }
+
+    private RankedOffsets upwards() {
+        upwards = upwards == null ? ranked(-source.cost().perToothMs()) : upwards;
+        return upwards;
+    }
+
+    private RankedOffsets downwards() {
+        downwards = downwards == null ? ranked(source.cost().perToothMs()) : downwards;
+        return downwards;
+    }
+
+    private RankedOffsets ranked(long perLap) {
+        return RankedOffsets.of(places, relative, tolerance, perLap, grid.step());
+    }
+
+    private void paint(long lap, RankedOffsets up, long home, RankedOffsets down) {
+        long perTooth = source.cost().perToothMs();
+        boolean cut = places.base(lap) - 2 * places.laps.pitch() < window.low()
+                || places.base(lap) + 3 * places.laps.pitch() > window.high();
+        Cursor[] cursors = {
+            new Cursor(up, UP, source.addReleased() + perTooth * (lap - source.home())),
+            new Cursor(home == Long.MIN_VALUE ? null
+                    : RankedOffsets.ofLap(places, relative, tolerance, lap - home, grid.step()), HOME, source.extra()),
+            new Cursor(down, DOWN, source.addReleased() + perTooth * (source.home() - lap))};
+        while (!painted.isFull()) {
+            Cursor next = cursors[0];
+            for (Cursor cursor : cursors) {
+                cursor.skip();
+                next = cursor.effort() < next.effort() ? cursor : next;
+            }
+            if (next.effort() == Long.MAX_VALUE) {
+                return;
+            }
+            next.paint(lap, cut);
+        }
+    }
+
+    /** Goes through ranked offsets whose index is reached one way. */
+    private final class Cursor {
+        private final RankedOffsets ranked;
+        private final byte wanted;
+        private final long add;
+        private int next;
+
+        private Cursor(RankedOffsets ranked, byte wanted, long add) {
+            this.ranked = ranked;
+            this.wanted = wanted;
+            this.add = add;
+        }
+
+        private void skip() {
+            while (ranked != null && next < ranked.size() && way[ranked.slot(next)] != wanted) {
+                next++;
+            }
+        }
+
+        private long effort() {
+            return ranked == null || next == ranked.size() ? Long.MAX_VALUE : ranked.effort(next) + add;
+        }
+
+        private void paint(long lap, boolean cut) {
+            int r = ranked.slot(next);
+            if (!cut || isInWindow(lap, relative[r], ranked.residue(next))) {
+                painted.paint(first[r] + ranked.from(next, phase[r]), first[r] + ranked.to(next, phase[r]),
+                        (int) effort());
+            }
+            next++;
+        }
+
+        private boolean isInWindow(long lap, long ofOffset, long residue) {
+            long place = places.base(lap) + places.error(lap - ofOffset) + residue;
+            return window.low() <= place && place <= window.high();
+        }
+    }
+}
