@@ -11,9 +11,9 @@ import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * The one arrangement of the window: the drawing in the middle, the outline on its left, the target on its right,
- * properties, findings and coverage below. Views are named by id, so the plug-ins that bring them need not be known
- * here; one that is not installed is left out.
+ * The one arrangement of the window: the drawing in the middle, the outline on its left, the target and the list of
+ * targets on its right, properties, findings and coverage below. Views are named by id, so the plug-ins that bring them
+ * need not be known here; one that is not installed is left out.
  */
 public final class StackPerspective implements IPerspectiveFactory {
 
@@ -21,6 +21,7 @@ public final class StackPerspective implements IPerspectiveFactory {
     public static final String ID = "pitchstack.app.perspective.stack";
 
     private static final String TARGET_VIEW = "pitchstack.ui.views.target";
+    private static final String LIST_VIEW = "pitchstack.ui.views.list";
     private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
     private static final String COVERAGE_VIEW = "pitchstack.ui.views.coverage";
     private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
@@ -33,7 +34,7 @@ public final class StackPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
         addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
-        addFolder(layout, "right", IPageLayout.RIGHT, DRAWING_WIDTH_PART, TARGET_VIEW)
+        addFolder(layout, "right", IPageLayout.RIGHT, DRAWING_WIDTH_PART, TARGET_VIEW, LIST_VIEW)
                 .ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
         addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART, IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW,
                 COVERAGE_VIEW);

@@ -13,7 +13,7 @@ import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlannedSetting;
 
 /** The answer: one move and the other choices, or the reason and the moves to both neighbours, or a sentence. */
-final class AnswerPane {
+public final class AnswerPane {
     private static final int NARROW = 60;
 
     private final Label sentence;
@@ -28,7 +28,7 @@ final class AnswerPane {
      * @param span the columns of the grid
      * @param resized called when another choice has changed the room that is needed
      */
-    AnswerPane(Composite parent, int span, Runnable resized) {
+    public AnswerPane(Composite parent, int span, Runnable resized) {
         Composite pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(5, 10).applyTo(pane);
         GridDataFactory.fillDefaults().grab(true, true).span(span, 1).applyTo(pane);
@@ -45,7 +45,7 @@ final class AnswerPane {
     }
 
     /** @param listener called with the setting to move to */
-    void onApply(Consumer<PlannedSetting> listener) {
+    public void onApply(Consumer<PlannedSetting> listener) {
         first.onApply(() -> listener.accept(first.shown()));
         second.onApply(() -> listener.accept(second.shown()));
     }
@@ -56,7 +56,7 @@ final class AnswerPane {
     }
 
     /** Says a sentence instead of an answer. */
-    void say(String text) {
+    public void say(String text) {
         planned = null;
         first.hide();
         second.hide();
@@ -65,7 +65,7 @@ final class AnswerPane {
     }
 
     /** Shows an answer. */
-    void show(Planned answer) {
+    public void show(Planned answer) {
         planned = answer;
         outdated = false;
         choices.show(answer);
@@ -81,7 +81,7 @@ final class AnswerPane {
     }
 
     /** Says that what is shown no longer answers what is typed, so that it must not be applied. */
-    void outdate() {
+    public void outdate() {
         outdated = true;
         first.setOutdated(true);
         second.setOutdated(true);

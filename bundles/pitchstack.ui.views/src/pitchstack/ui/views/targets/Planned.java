@@ -16,7 +16,7 @@ import pitchstack.core.stack.AxisSpec;
  * @param request what was asked
  * @param answer what the planner found
  */
-record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
+public record Planned(AxisSpec axis, PlanRequest request, Answer answer) {
     private static final char NO_BREAK_SPACE = '\u00A0';
 
     /** Puts the answer into sentences. */

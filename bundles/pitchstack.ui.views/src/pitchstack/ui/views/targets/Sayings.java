@@ -35,19 +35,4 @@ final class Sayings {
                 : scale.equals(new LinearScale(LengthUnit.INCH)) ? "37.625 or 37 5/8" : "742.3";
         return "Type a target, such as " + example + ", or pick a saved one, and the moves that reach it are shown here.";
     }
-
-    /**
-     * A typed length with its unit, so that it means the same when the unit of the file is changed.
-     *
-     * @param typed a text that the scale can read
-     * @param scale the scale of the axis
-     */
-    static String withUnit(String typed, Scale scale) {
-        if (!(scale instanceof LinearScale linear)) {
-            return typed.strip();
-        }
-        LengthUnit other = linear.unit() == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
-        boolean hasUnit = linear.parse(typed) == new LinearScale(other).parse(typed) && linear.parse(typed) != 0;
-        return hasUnit ? typed.strip() : typed.strip() + " " + linear.unit().symbol();
-    }
 }

@@ -9,6 +9,7 @@ import pitchstack.core.units.Scale;
 import pitchstack.edit.Session;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Target;
+import pitchstack.ui.views.QuantityText;
 
 /** Asks under which name a typed target is kept. */
 final class TargetNaming {
@@ -27,7 +28,7 @@ final class TargetNaming {
      */
     Optional<Target> ask(Shell shell, Question question) {
         Scale scale = session.analysis().spec().scale();
-        String position = Sayings.withUnit(question.target(), scale);
+        String position = QuantityText.withUnit(question.target(), scale);
         InputDialog dialog = new InputDialog(shell, "Save Target",
                 "Name under which " + position + " is kept in the file:", position, TargetNaming::problem);
         if (dialog.open() != Window.OK) {
@@ -37,7 +38,7 @@ final class TargetNaming {
         target.setName(dialog.getValue().strip());
         target.setPosition(position);
         if (!question.tolerance().isBlank()) {
-            target.setTolerance(Sayings.withUnit(question.tolerance(), scale));
+            target.setTolerance(QuantityText.withUnit(question.tolerance(), scale));
         }
         return Optional.of(target);
     }
