@@ -22,7 +22,7 @@ public final class Busy {
     /**
      * @param parent where it stands, laid out as a grid
      * @param columns how many columns of the grid it spans
-     * @param words what is being done, such as “Working out…”
+     * @param words what is being done, shown at the pointer, such as “Planning the list”
      * @param stop called when the work is no longer wanted
      */
     public Busy(Composite parent, int columns, String words, Runnable stop) {
@@ -31,10 +31,13 @@ public final class Busy {
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).exclude(true).applyTo(row);
         row.setVisible(false);
-        new Label(row, SWT.NONE).setText(words);
+        Label word = new Label(row, SWT.NONE);
+        word.setText("Working…");
+        word.setToolTipText(words);
         bar = new ProgressBar(row, SWT.HORIZONTAL);
         bar.setMaximum(PARTS);
         Accessibles.name(bar, words);
+        bar.setToolTipText(words);
         GridDataFactory.swtDefaults().hint(BAR_WIDTH, SWT.DEFAULT).applyTo(bar);
         Button button = new Button(row, SWT.PUSH);
         button.setText("Stop");

@@ -44,7 +44,7 @@ final class BarCanvas implements Looked {
         if (bars != null && onChart(x) >= 0 && onChart(x) < width()) {
             int tooth = (int) Math.floor(bars.sight().position(onChart(x), width()));
             if (tooth >= 0 && tooth < bars.counts().length) {
-                int count = bars.counts()[tooth] * bars.times();
+                long count = (long) bars.counts()[tooth] * bars.times();
                 tip = "Tooth " + tooth + ": " + count + (count == 1 ? " seating" : " seatings");
             }
         }

@@ -10,7 +10,7 @@ import pitchstack.ui.views.coverage.strip.Sight;
 
 /**
  * Paints the seatings of a row: a bar a tooth, the number of seatings at the left, tooth numbers below, and marked teeth
- * hatched between the two.
+ * hatched between bars and numbers.
  *
  * @param ink the colours
  */
@@ -26,7 +26,7 @@ record BarPainter(Ink ink) {
     /** Where the bars stand in an area. */
     static Rectangle bars(Rectangle area, int textHeight) {
         int top = area.y + textHeight + 4;
-        int bottom = area.y + area.height - 2 * textHeight - TICK_PX - BAND_PX - 3;
+        int bottom = area.y + area.height - textHeight - TICK_PX - BAND_PX - 3;
         return new Rectangle(area.x + LEFT_PX, top, Math.max(1, area.width - LEFT_PX - RIGHT_PX),
                 Math.max(LEAST_BARS_PX, bottom - top));
     }
@@ -38,7 +38,7 @@ record BarPainter(Ink ink) {
         columns(gc, bars, plot);
         heights(gc, bars, plot, text);
         marks(gc, bars, new Rectangle(plot.x, plot.y + plot.height + 1, plot.width, BAND_PX));
-        numbers(gc, bars, plot, text);
+        numbers(gc, bars, plot);
         gc.setForeground(ink.text());
         gc.drawText(bars.title(), plot.x, area.y, true);
     }
@@ -65,7 +65,7 @@ record BarPainter(Ink ink) {
 
     private void heights(GC gc, Bars bars, Rectangle plot, int text) {
         gc.setForeground(ink.text());
-        height(gc, String.valueOf(bars.most() * bars.times()), plot.y, plot);
+        height(gc, String.valueOf((long) bars.most() * bars.times()), plot.y, plot);
         if (plot.height > 2 * text) {
             height(gc, "0", plot.y + plot.height, plot);
         }
@@ -90,7 +90,7 @@ record BarPainter(Ink ink) {
         }
     }
 
-    private void numbers(GC gc, Bars bars, Rectangle plot, int text) {
+    private void numbers(GC gc, Bars bars, Rectangle plot) {
         Sight sight = bars.sight();
         int top = plot.y + plot.height + BAND_PX + 1;
         long step = step(sight.size() * LEAST_TICKS_PX / plot.width);
@@ -104,7 +104,7 @@ record BarPainter(Ink ink) {
                 gc.drawText(String.valueOf(tooth), x - gc.textExtent(String.valueOf(tooth)).x / 2, top + TICK_PX, true);
             }
         }
-        gc.drawText("tooth", plot.x + (plot.width - gc.textExtent("tooth").x) / 2, top + TICK_PX + text - 1, true);
+        gc.drawText("tooth", plot.x - TICK_PX - 2 - gc.textExtent("tooth").x, top + TICK_PX, true);
     }
 
     private static int x(Sight sight, double tooth, Rectangle in) {

@@ -2,7 +2,6 @@
 package pitchstack.ui.views.wear;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import pitchstack.core.coverage.Seatings;
 import pitchstack.core.coverage.WearMark.Row;
@@ -16,7 +15,7 @@ import pitchstack.core.stack.Setting;
  * @param from where the stages stand before
  * @param settings the settings of the run, in order
  * @param leftOut how many targets of the list are not reached, or cannot be read
- * @param rows one a row, the most used first
+ * @param rows one a row, lowest stage first, base row before rider row
  */
 record Load(AxisSpec axis, Setting from, List<Setting> settings, int leftOut, List<RowLoad> rows) {
     /**
@@ -70,12 +69,21 @@ record Load(AxisSpec axis, Setting from, List<Setting> settings, int leftOut, Li
             rows.add(new RowLoad(j, Row.BASE, seatings.of(j, Row.BASE)));
             rows.add(new RowLoad(j, Row.RIDER, seatings.of(j, Row.RIDER)));
         }
-        rows.sort(Comparator.comparingInt(RowLoad::most).reversed());
         return new Load(axis, from, List.copyOf(settings), leftOut, rows);
     }
 
-    /** What a row is called: {@code base row of “Rack”}. */
+    /** Which of the rows has most teeth, the first of equals. */
+    int longest() {
+        int longest = 0;
+        for (int i = 1; i < rows.size(); i++) {
+            longest = rows.get(i).counts().length > rows.get(longest).counts().length ? i : longest;
+        }
+        return longest;
+    }
+
+    /** What a row is called: {@code Rack, base row}. */
     String name(RowLoad one) {
-        return (one.row() == Row.BASE ? "base row of " : "rider row of ") + axis.stages().get(one.stage()).title(one.stage());
+        String stage = axis.stages().get(one.stage()).name();
+        return (stage.isBlank() ? "Stage " + (one.stage() + 1) : stage) + (one.row() == Row.BASE ? ", base row" : ", rider row");
     }
 }

@@ -37,7 +37,7 @@ final class MarkCell extends EditingSupport {
 
     @Override
     protected boolean canEdit(Object element) {
-        return column != MarkColumn.STATE;
+        return true;
     }
 
     @Override

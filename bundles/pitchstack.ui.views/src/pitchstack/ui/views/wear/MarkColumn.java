@@ -11,17 +11,15 @@ import pitchstack.model.WearKind;
 
 /** The columns of the table: what each shows, and what typing in it comes to. */
 enum MarkColumn {
-    /** Whether it is in the file. */
-    STATE("Mark"),
     /** The stage of the row. */
     STAGE("Stage"),
     /** Which of its rows. */
     ROW("Row"),
     /** The first tooth. */
-    FIRST("First tooth\t"),
+    FIRST("First\t"),
     /** The last tooth. */
-    LAST("Last tooth\t"),
-    /** What the teeth are fit for. */
+    LAST("Last\t"),
+    /** What the teeth are fit for, and whether that is only supposed. */
     WEAR("Wear"),
     /** What is wrong with them. */
     NOTE("Note");
@@ -41,12 +39,11 @@ enum MarkColumn {
     String text(MarkItem item) {
         ToothMark mark = item.mark();
         return switch (this) {
-            case STATE -> item.isSupposed() ? "supposed" : "marked";
             case STAGE -> name(mark.stage());
             case ROW -> row(mark.row());
             case FIRST -> String.valueOf(mark.first());
             case LAST -> String.valueOf(mark.last());
-            case WEAR -> mark.kind().getLiteral();
+            case WEAR -> mark.kind().getLiteral() + (item.isSupposed() ? " (supposed)" : "");
             case NOTE -> mark.note();
         };
     }
@@ -63,8 +60,11 @@ enum MarkColumn {
 
     /** Which of the choices a line has. */
     int chosen(Session session, MarkItem item) {
-        return this == STAGE ? session.axis().getStages().indexOf(item.mark().stage())
-                : choices(session).indexOf(text(item));
+        return switch (this) {
+            case STAGE -> session.axis().getStages().indexOf(item.mark().stage());
+            case ROW -> ToothMark.isBase(item.mark().row()) ? 0 : 1;
+            default -> WearKind.VALUES.indexOf(item.mark().kind());
+        };
     }
 
     /** The mark with another choice, counted from 0. */

@@ -54,7 +54,8 @@ final class MarkTable {
     }
 
     private void editInPlace() {
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer));
+        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer,
+                new FocusCellOwnerDrawHighlighter(viewer, false));
         ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
             @Override
             protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {

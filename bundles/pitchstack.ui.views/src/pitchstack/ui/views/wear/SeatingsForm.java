@@ -8,21 +8,21 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
 import pitchstack.ui.views.Accessibles;
 
 /** What is counted, how often it is run, and by how much the base row would be shifted. */
 final class SeatingsForm {
     private static final int COLUMNS = 7;
-    private static final int MOST_TIMES = 10_000;
-    private static final int MOST_SHIFT = 10_000;
+    private static final int MOST = 10_000;
+    private static final int FIELD_WIDTH = 44;
+    private static final int COMBO_WIDTH = 210;
     private static final int TYPED_LINES = 4;
 
     private final Composite parent;
     private final Combo order;
-    private final Spinner times;
-    private final Spinner shift;
+    private final Text times;
+    private final Text shift;
     private final Text typed;
 
     /**
@@ -39,10 +39,11 @@ final class SeatingsForm {
         order.select(0);
         order.setToolTipText("The settings whose seatings are counted, beginning where the stages stand now.");
         Accessibles.name(order, "Count");
+        GridDataFactory.swtDefaults().hint(COMBO_WIDTH, SWT.DEFAULT).applyTo(order);
         label(line, "times");
-        times = spinner(line, "Times", 1, MOST_TIMES, 1, "How many times the list is run, such as a month of days.");
-        label(line, "shift by");
-        shift = spinner(line, "Shift of the base row in teeth", -MOST_SHIFT, MOST_SHIFT, 0, "By how many teeth the base row of"
+        times = field(line, "Times", "1", "How many times the list is run, such as a month of days.");
+        label(line, "shift");
+        shift = field(line, "Shift of the base row in teeth", "0", "By how many teeth the base row of"
                 + " the chosen line would be shifted under its rider, to see how that spreads the seatings; 0 for not at all.");
         label(line, "teeth");
         typed = new Text(parent, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL);
@@ -64,12 +65,13 @@ final class SeatingsForm {
         new Label(parent, SWT.NONE).setText(text);
     }
 
-    private static Spinner spinner(Composite parent, String name, int least, int most, int value, String tip) {
-        Spinner spinner = new Spinner(parent, SWT.BORDER);
-        spinner.setValues(value, least, most, 0, 1, 10);
-        spinner.setToolTipText(tip);
-        Accessibles.name(spinner, name);
-        return spinner;
+    private static Text field(Composite parent, String name, String text, String tip) {
+        Text field = new Text(parent, SWT.BORDER | SWT.SINGLE);
+        field.setText(text);
+        field.setToolTipText(tip);
+        Accessibles.name(field, name);
+        GridDataFactory.swtDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
+        return field;
     }
 
     private void showTyped() {
@@ -94,11 +96,31 @@ final class SeatingsForm {
         return typed.getText();
     }
 
+    /** How many runs; 1 while nothing better is typed. */
     int times() {
-        return times.getSelection();
+        return number(times, 1, 1);
     }
 
+    /** By how many teeth the base row is shifted; 0 while nothing better is typed. */
     int shift() {
-        return shift.getSelection();
+        return number(shift, -MOST, 0);
+    }
+
+    /** What is wrong with the numbers; empty if nothing is. */
+    String problem() {
+        if (number(times, 1, -1) < 0) {
+            return "“" + times.getText() + "” is not allowed; give how many times as a whole number from 1 to " + MOST + ".";
+        }
+        return number(shift, -MOST, MOST + 1) <= MOST ? "" : "“" + shift.getText() + "” is not allowed; give the shift as a"
+                + " whole number of teeth from -" + MOST + " to " + MOST + ".";
+    }
+
+    private static int number(Text field, int least, int otherwise) {
+        try {
+            int number = Integer.parseInt(field.getText().strip().replace('−', '-'));
+            return number >= least && number <= MOST ? number : otherwise;
+        } catch (NumberFormatException e) {
+            return otherwise;
+        }
     }
 }

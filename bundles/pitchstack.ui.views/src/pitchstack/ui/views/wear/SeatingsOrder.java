@@ -8,13 +8,13 @@ import pitchstack.core.plan.StopOrder;
 /** What is counted: the targets of the file in an order, or settings that are typed. */
 enum SeatingsOrder {
     /** In the given order, each cheapest from the one before. */
-    ONE_BY_ONE("Targets, one by one", StopOrder.ONE_BY_ONE),
+    ONE_BY_ONE("Targets one by one", StopOrder.ONE_BY_ONE),
     /** In the given order, cheapest altogether. */
-    GIVEN("Targets in the given order, least effort", StopOrder.GIVEN),
+    GIVEN("Targets as listed, least effort", StopOrder.GIVEN),
     /** In the cheapest order. */
     FREE("Targets in any order, least effort", StopOrder.FREE),
     /** Each from where the stages stand. */
-    EACH("Targets, each from here and back", StopOrder.EACH_FROM_START),
+    EACH("Targets, each from here", StopOrder.EACH_FROM_START),
     /** Settings. */
     TYPED("Settings typed here", null);
 

@@ -42,15 +42,17 @@ final class SeatingsPane {
     SeatingsPane(Composite parent, Runnable listed, Runnable stop) {
         pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN / 2).spacing(0, 2).applyTo(pane);
-        form = new SeatingsForm(pane, listed, this::show);
+        form = new SeatingsForm(pane, listed, this::scaled);
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        busy = new Busy(pane, 1, "Planning the list…", stop);
+        busy = new Busy(pane, 1, "Planning the list", stop);
         SashForm sash = new SashForm(pane, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, LEAST_HEIGHT).applyTo(sash);
         table = new SeatingsTable(sash, this::show);
         bars = new BarCanvas(sash);
-        sash.setWeights(2, 3);
+        sash.setWeights(9, 11);
         words = new Label(pane, SWT.WRAP);
+        words.setToolTipText("A tooth counts once each time its stage sets down on it, wherever the stages go one after the"
+                + " other from where they stand now; teeth of a stage that stays are not counted again.");
         GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(words);
     }
 
@@ -85,6 +87,11 @@ final class SeatingsPane {
     /** Shows a forecast. */
     void show(Load counted) {
         load = counted;
+        show();
+    }
+
+    private void scaled() {
+        problem(form.problem());
         show();
     }
 

@@ -10,7 +10,7 @@ import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Columns;
 import pitchstack.ui.views.wear.Load.RowLoad;
 
-/** The most used teeth of every row, the most used row first. */
+/** The most used teeth of every row. */
 final class SeatingsTable {
     private final Table table;
     private final Columns columns;
@@ -18,7 +18,8 @@ final class SeatingsTable {
     SeatingsTable(Composite parent, Runnable picked) {
         table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, "Most used teeth by row");
-        columns = new Columns(table, 1, "Row", "Most used teeth", "Seatings\t", "Never used\t");
+        columns = new Columns(table, 1, "Row", "Most used", "Times\t", "Unused\t");
+        table.setToolTipText("The most used teeth of each row, how often they are seated, and how many are never used.");
         table.addListener(SWT.Selection, e -> picked.run());
     }
 
@@ -32,21 +33,21 @@ final class SeatingsTable {
         return chosen.length == 0 ? Optional.empty() : Optional.of((RowLoad) chosen[0].getData());
     }
 
-    /** Lists the rows; the same row stays chosen, or else the most used one is. */
+    /** Lists the rows; the same row stays chosen, or else the longest is. */
     void show(Load load, int times) {
         Optional<RowLoad> before = chosen();
         table.removeAll();
         for (RowLoad row : load.rows()) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {load.name(row), row.mostUsed().isEmpty() ? "none" : row.mostUsed(),
-                    String.valueOf(row.most() * times), row.unused() + " of " + row.counts().length});
+                    String.valueOf((long) row.most() * times), row.unused() + " of " + row.counts().length});
             item.setData(row);
             if (before.filter(b -> b.stage() == row.stage() && b.row() == row.row()).isPresent()) {
                 table.setSelection(item);
             }
         }
-        if (table.getSelectionIndex() < 0 && table.getItemCount() > 0) {
-            table.setSelection(0);
+        if (table.getSelectionIndex() < 0) {
+            table.setSelection(load.longest());
         }
         columns.fit();
     }

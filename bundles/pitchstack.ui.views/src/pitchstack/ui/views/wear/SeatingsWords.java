@@ -13,21 +13,17 @@ import pitchstack.ui.views.wear.Load.RowLoad;
 record SeatingsWords(Load load, int times) {
     /** The title of the bars of a row. */
     String title(RowLoad row) {
-        String name = load.name(row);
-        name = Character.toUpperCase(name.charAt(0)) + name.substring(1);
-        int most = row.most() * times;
-        return most == 0 ? name + ": no tooth is seated." : name + ": seatings by tooth, most on "
-                + (row.mostUsed().matches("\\d+") ? "tooth " : "teeth ") + row.mostUsed() + ", " + count(most) + ".";
+        return row.most() == 0 ? "No tooth of this row is seated." : "Most used: "
+                + (row.mostUsed().matches("\\d+") ? "tooth " : "teeth ") + row.mostUsed() + ", " + count((long) row.most() * times);
     }
 
     /** What it is, and what it rests on. */
     String forecast() {
         int settings = load.settings().size();
-        return "A forecast by counting, not a measurement of wear: each tooth counts once each time its stage sets down on"
-                + " it. " + settings + (settings == 1 ? " setting, " : " settings, ")
-                + (times == 1 ? "run once." : "run " + times + " times from here.")
-                + (load.leftOut() == 0 ? "" : load.leftOut() == 1 ? " 1 target is not reached and left out."
-                        : " " + load.leftOut() + " targets are not reached and left out.");
+        return "A forecast by counting, not a measurement of wear: " + settings
+                + (settings == 1 ? " setting" : " settings") + (times == 1 ? "" : ", " + times + " times")
+                + (load.leftOut() == 0 ? "." : load.leftOut() == 1 ? "; 1 target is not reached."
+                        : "; " + load.leftOut() + " targets are not reached.");
     }
 
     /** What a shift of a base row would do. */
@@ -35,7 +31,7 @@ record SeatingsWords(Load load, int times) {
         String by = Math.abs(shift.teeth()) + (Math.abs(shift.teeth()) == 1 ? " tooth" : " teeth");
         String most = "Run as often again after the start tooth of the " + row + " is "
                 + (shift.teeth() > 0 ? "raised" : "lowered") + " by " + by + ", and its most used tooth comes to "
-                + count(shift.shifted() * times) + " instead of " + count(shift.unshifted() * times) + ".";
+                + count((long) shift.shifted() * times) + " instead of " + count((long) shift.unshifted() * times) + ".";
         return most + spoilt(shift.beyond(), "would leave too few teeth engaged") + spoilt(shift.barred(),
                 "would stand over barred teeth") + spoilt(shift.worn(), "would stand over worn teeth");
     }
@@ -44,7 +40,7 @@ record SeatingsWords(Load load, int times) {
         return settings == 0 ? "" : " " + settings + " of " + load.settings().size() + " settings " + how + ".";
     }
 
-    private static String count(int seatings) {
+    private static String count(long seatings) {
         return seatings == 1 ? "1 seating" : seatings + " seatings";
     }
 }

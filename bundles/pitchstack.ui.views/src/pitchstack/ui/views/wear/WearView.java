@@ -3,12 +3,13 @@ package pitchstack.ui.views.wear;
 
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.TabFolder;
-import org.eclipse.swt.widgets.TabItem;
+import org.eclipse.ui.part.PageBook;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.edit.ToothMark;
@@ -23,7 +24,8 @@ public final class WearView extends AxisView {
     /** Id of this view. */
     public static final String ID = "pitchstack.ui.views.wear";
 
-    private TabFolder tabs;
+    private PageBook book;
+    private SashForm sash;
     private MarksPane marks;
     private WhatIfWork cost;
     private SeatingsWork seatings;
@@ -32,25 +34,36 @@ public final class WearView extends AxisView {
 
     @Override
     protected Control createPage(Composite parent) {
-        tabs = new TabFolder(parent, SWT.NONE);
-        SashForm sash = new SashForm(tabs, SWT.HORIZONTAL);
+        book = new PageBook(parent, SWT.NONE);
+        sash = new SashForm(book, SWT.HORIZONTAL);
         selection = new EditorSelection(getSite().getPage(), this::selected);
         marks = new MarksPane(sash, this::selectedRow, this::picked);
         cost = new WhatIfWork(sash);
-        sash.setWeights(3, 2);
-        seatings = new SeatingsWork(tabs);
-        tab("Marked teeth", "Teeth that are worn or barred, and what that costs", sash);
-        tab("Seatings", "How often each tooth will be seated by a list, so that wear can be foreseen", seatings.control());
-        tabs.addListener(SWT.Selection, e -> session().ifPresent(this::work));
-        tabs.addListener(SWT.Dispose, e -> selection.dispose());
-        return tabs;
+        sash.setWeights(4, 3);
+        seatings = new SeatingsWork(book);
+        book.showPage(sash);
+        page("Marks", "Teeth that are worn or barred, and what that costs", sash).setChecked(true);
+        page("Seatings", "How often each tooth will be seated by a list, so that wear can be foreseen", seatings.control());
+        book.addListener(SWT.Dispose, e -> selection.dispose());
+        return book;
     }
 
-    private void tab(String title, String tooltip, Control content) {
-        TabItem item = new TabItem(tabs, SWT.NONE);
-        item.setText(title);
-        item.setToolTipText(tooltip);
-        item.setControl(content);
+    /** A page, and the button above it that shows it. */
+    private Action page(String title, String tooltip, Control content) {
+        Action show = new Action(title, IAction.AS_RADIO_BUTTON) {
+            @Override
+            public void run() {
+                if (isChecked()) {
+                    book.showPage(content);
+                    session().filter(session -> isShowing()).ifPresent(WearView.this::work);
+                    focusPage();
+                }
+            }
+        };
+        show.setToolTipText(tooltip);
+        getViewSite().getActionBars().getToolBarManager().add(show);
+        getViewSite().getActionBars().getMenuManager().add(show);
+        return show;
     }
 
     @Override
@@ -64,7 +77,7 @@ public final class WearView extends AxisView {
 
     /** Only what is seen is worked out. */
     private void work(Session session) {
-        if (tabs.getSelectionIndex() == 0) {
+        if (sash.getVisible()) {
             cost.show(session);
         } else {
             seatings.show(session);
@@ -97,7 +110,7 @@ public final class WearView extends AxisView {
 
     @Override
     protected void focusPage() {
-        if (tabs.getSelectionIndex() == 0) {
+        if (sash.getVisible()) {
             marks.setFocus();
         } else {
             seatings.setFocus();

@@ -43,7 +43,7 @@ final class WhatIfPane {
         scroll.setContent(pane);
         GridLayoutFactory.fillDefaults().margins(MARGIN, 0).spacing(0, MARGIN).applyTo(pane);
         head = label();
-        busy = new Busy(pane, 1, "Working out what it costs…", stop);
+        busy = new Busy(pane, 1, "Working out what the marks cost", stop);
         words = label();
         table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, "Targets for which the marks matter");

@@ -24,9 +24,8 @@ import pitchstack.ui.views.coverage.CoverageWords;
 record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
     /** What is lost, what becomes worn-only, and the extra effort, a line each. */
     String of(Supposition found) {
-        String lost = stretches(found, found.change().lost(), isSupposed ? "Would be lost: " : "Lost: ");
-        String worn = stretches(found, found.change().wornOnly(), isSupposed ? "Would be reached only over worn teeth: "
-                : "Reached only over worn teeth: ");
+        String lost = stretches(found, found.change().lost(), "Lost: ");
+        String worn = stretches(found, found.change().wornOnly(), "Only over worn teeth: ");
         String better = stretches(found, found.change().better(), "Better than before: ");
         return lost + "\n" + worn + (found.change().better().isEmpty() ? "" : "\n" + better) + "\n" + list(found)
                 + found.mean().map(mean -> "\n" + mean(mean)).orElse("");
@@ -40,10 +39,10 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
         long size = CoverageChange.size(some);
         Changed largest = some.stream().max(Comparator.comparingLong(Changed::size)
                 .thenComparing(Comparator.comparingLong(Changed::low).reversed())).orElseThrow();
-        String share = travel == 0 ? "" : " (" + CoverageWords.percent((double) size / travel) + " of the travel)";
+        String share = travel == 0 ? "" : " (" + CoverageWords.percent((double) size / travel) + ")";
         return what + scale.formatSize(size) + share + (some.size() == 1
                 ? " in 1 stretch, from " + scale.format(largest.low()) + "."
-                : " in " + some.size() + " stretches, the largest " + scale.formatSize(largest.size()) + ", first at "
+                : " in " + some.size() + " stretches, largest " + scale.formatSize(largest.size()) + ", at "
                         + scale.format(largest.low()) + ".");
     }
 
@@ -54,11 +53,12 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
         List<StopChange> failing = found.stops().stream().filter(StopChange::fails).toList();
         long costlier = found.stops().stream().filter(stop -> stop.extraMs().orElse(0) != 0).count();
         long worn = found.stops().stream().filter(StopChange::turnsWorn).count();
-        String failed = failing.isEmpty() ? "no target fails" : count(failing.size()) + (failing.size() == 1 ? " fails (" : " fail (")
+        String failed = failing.isEmpty() ? "none of " + count(stops.size()) + " fails" : failing.size() + " of "
+                + count(stops.size()) + (failing.size() == 1 ? " fails (" : " fail (")
                 + failing.stream().map(this::name).collect(Collectors.joining(", ")) + ")";
-        return "Of " + count(stops.size()) + ", each from where the stages stand: " + failed
-                + (worn == 0 ? "" : ", " + worn + " only over worn teeth") + (costlier == 0 ? ", no extra effort."
-                        : ", " + extra(found.extraMs()) + " in sum for " + costlier + " of the rest.");
+        return "Each from here, " + failed + (worn == 0 ? "" : ", " + worn + " only over worn teeth")
+                + (costlier == 0 ? ", no extra effort." : "; " + extra(found.extraMs()) + " in sum for " + costlier
+                        + (costlier == 1 ? " other." : " others."));
     }
 
     private static String count(int targets) {
@@ -77,8 +77,8 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
     }
 
     private String mean(MeanEffort mean) {
-        return "Mean least effort from here, at every " + scale.formatSize(mean.step()) + " reached both ways: "
-                + Wording.effort(tenths(mean.supposedMs())) + (isSupposed ? " instead of " : ", without the marks ")
+        return "Mean least effort from here, every " + scale.formatSize(mean.step()) + ": "
+                + Wording.effort(tenths(mean.supposedMs())) + (isSupposed ? ", now " : ", without the marks ")
                 + Wording.effort(tenths(mean.nowMs())) + ".";
     }
 
