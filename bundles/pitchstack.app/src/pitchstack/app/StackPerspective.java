@@ -12,8 +12,8 @@ import org.eclipse.ui.PlatformUI;
 
 /**
  * The one arrangement of the window: the drawing in the middle, the outline on its left, the target and the list of
- * targets on its right, properties, findings and coverage below. Views are named by id, so the plug-ins that bring them
- * need not be known here; one that is not installed is left out.
+ * targets on its right, properties, findings, coverage and wear below. Views are named by id, so the plug-ins that bring
+ * them need not be known here; one that is not installed is left out.
  */
 public final class StackPerspective implements IPerspectiveFactory {
 
@@ -24,6 +24,7 @@ public final class StackPerspective implements IPerspectiveFactory {
     private static final String LIST_VIEW = "pitchstack.ui.views.list";
     private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
     private static final String COVERAGE_VIEW = "pitchstack.ui.views.coverage";
+    private static final String WEAR_VIEW = "pitchstack.ui.views.wear";
     private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
     /** At 1280 x 800 this leaves the drawing 650 x 470, the target 400 wide, and the outline 210. */
     private static final float OUTLINE_PART = 0.17f;
@@ -37,7 +38,7 @@ public final class StackPerspective implements IPerspectiveFactory {
         addFolder(layout, "right", IPageLayout.RIGHT, DRAWING_WIDTH_PART, TARGET_VIEW, LIST_VIEW)
                 .ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
         addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART, IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW,
-                COVERAGE_VIEW);
+                COVERAGE_VIEW, WEAR_VIEW);
     }
 
     private static Optional<IFolderLayout> addFolder(IPageLayout layout, String folderId, int side, float part,

@@ -110,6 +110,9 @@ public final class StackEditor extends EditorPart {
         if (page != null) {
             page.sessionChanged(change);
         }
+        if (change == SessionListener.Change.POINTED || change == SessionListener.Change.SUPPOSED) {
+            return;
+        }
         actions.update();
         firePropertyChange(PROP_DIRTY);
     }

@@ -14,9 +14,13 @@ import org.eclipse.swt.events.MouseEvent;
 import org.eclipse.swt.events.MouseListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.edit.ToothMark;
 import pitchstack.model.Row;
+import pitchstack.model.WearKind;
+import pitchstack.ui.editor.handlers.MarkTeethHandler;
 import pitchstack.ui.editor.parts.Elements;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
 import pitchstack.ui.editor.parts.SideView;
@@ -45,6 +49,7 @@ public final class StackPage {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas());
         selection = new ModelSelection(session, viewer);
         selection.addSelectionChangedListener(event -> tellStatus());
+        view().onMark((row, teeth) -> canvas().getDisplay().asyncExec(() -> mark(row, teeth)));
         canvas().addMouseListener(MouseListener.mouseDownAdapter(this::pressed));
         canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -56,6 +61,14 @@ public final class StackPage {
 
     private void pressed(MouseEvent event) {
         pressedX = view().scrolled().x + event.x;
+    }
+
+    /** Asks what the teeth are fit for, once the mouse has been let go. */
+    private void mark(Row row, ToothSpan teeth) {
+        if (!canvas().isDisposed()) {
+            MarkTeethHandler.ask(canvas().getShell(), session,
+                    new ToothMark(row, teeth.first(), teeth.last(), WearKind.WORN, ""));
+        }
     }
 
     /** The canvas of the drawing. */
@@ -88,6 +101,9 @@ public final class StackPage {
 
     void sessionChanged(Change change) {
         viewer.sessionChanged(change);
+        if (change == Change.POINTED || change == Change.SUPPOSED) {
+            return;
+        }
         head.update();
         tellStatus();
     }

@@ -18,7 +18,6 @@ import pitchstack.model.Row;
 import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
-import pitchstack.model.WearKind;
 import pitchstack.model.WornRange;
 
 /** The facts of each kind of element, as people see and type them. */
@@ -49,7 +48,7 @@ public final class Properties {
             return row(row);
         }
         if (element instanceof WornRange range) {
-            return wornRange(range);
+            return WornRangeProperties.of(range);
         }
         if (element instanceof Axis axis) {
             return axis(session, axis);
@@ -105,18 +104,6 @@ public final class Properties {
                 entries.integer(Literals.ROW__TEETH, "teeth", "How many teeth the row has.", TEETH, 1, MOST_TEETH),
                 entries.text(Literals.ROW__PRINT_SETUP, "print set-up",
                         "Rows printed together, in one direction, share their errors; give them the same word here.", TEETH));
-    }
-
-    private static List<Property> wornRange(WornRange range) {
-        Entries entries = new Entries(range, "a worn range");
-        int last = Math.max(0, ((Row) range.eContainer()).getTeeth() - 1);
-        return List.of(
-                entries.integer(Literals.WORN_RANGE__FIRST, "first tooth", "Teeth of a row count from 0.", TEETH, 0, last),
-                entries.integer(Literals.WORN_RANGE__LAST, "last tooth", "The last marked tooth, itself included.", TEETH, 0,
-                        last),
-                entries.choice(Literals.WORN_RANGE__KIND, "wear", "Worn teeth are used and flagged; barred teeth are not used.",
-                        TEETH, WearKind.VALUES),
-                entries.text(Literals.WORN_RANGE__NOTE, "note", "What is wrong with these teeth.", TEETH));
     }
 
     private static List<Property> target(Session session, Target target) {

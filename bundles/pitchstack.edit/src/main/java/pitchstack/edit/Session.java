@@ -2,8 +2,10 @@
 package pitchstack.edit;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -13,6 +15,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Axis;
@@ -30,8 +33,10 @@ public final class Session {
     private final CopyOnWriteArrayList<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Map<Axis, AxisAnalysis> analyses = new HashMap<>();
     private final Map<Axis, AxisAnalysis> outdated = new HashMap<>();
+    private final Suppositions suppositions = new Suppositions();
     private Axis axis;
     private Setting preview;
+    private Long pointed;
 
     /**
      * Opens a session on a document.
@@ -101,6 +106,7 @@ public final class Session {
     public void look(Axis other) {
         axis = other;
         preview = null;
+        pointed = null;
         tell(Change.AXIS);
     }
 
@@ -132,6 +138,39 @@ public final class Session {
     public void preview(Setting setting) {
         preview = setting;
         tell(Change.PREVIEW);
+    }
+
+    /** Teeth of the axis that is looked at which are supposed to be worn or barred, beside the document. */
+    public List<ToothMark> supposed() {
+        return suppositions.of(axis);
+    }
+
+    /**
+     * Supposes marks of the axis that is looked at, instead of those supposed before; the document stays as it is.
+     *
+     * @param marks none to forget all
+     */
+    public void suppose(List<ToothMark> marks) {
+        suppositions.set(axis, marks);
+        tell(Change.SUPPOSED);
+    }
+
+    /** The axis that is looked at, in numbers, with what is supposed. */
+    public AxisSpec supposedSpec() {
+        return suppositions.on(analysis().spec(), axis);
+    }
+
+    /** The position that is pointed at somewhere in the window, in counts of the scale; empty where none is. */
+    public OptionalLong pointed() {
+        return pointed == null ? OptionalLong.empty() : OptionalLong.of(pointed);
+    }
+
+    /** Points at a position of the axis that is looked at, or at none. */
+    public void point(OptionalLong position) {
+        if (!position.equals(pointed())) {
+            pointed = position.isPresent() ? Long.valueOf(position.getAsLong()) : null;
+            tell(Change.POINTED);
+        }
     }
 
     /** Adds a listener. */
@@ -167,6 +206,7 @@ public final class Session {
         analyses.clear();
         outdated.keySet().retainAll(positioner.getAxes());
         preview = null;
+        pointed = null;
         if (!positioner.getAxes().contains(axis)) {
             axis = positioner.getAxes().get(0);
         }

@@ -12,6 +12,10 @@ public interface SessionListener {
         PREVIEW,
         /** Which axis is looked at. */
         AXIS,
+        /** Which teeth are supposed to be worn or barred, not the document. */
+        SUPPOSED,
+        /** Which position is pointed at, not the document. */
+        POINTED,
         /** Where the document is kept, or that it has been saved. */
         FILE
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import java.util.OptionalDouble;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.IFigure;
@@ -45,6 +46,16 @@ public final class AxisFigure extends Figure {
         base.show(shown, -1, "base", "", baseWords);
         ruler.show(shown, title, position);
         repaint();
+    }
+
+    /**
+     * Marks a place on the ruler that is pointed at elsewhere in the window, or none.
+     *
+     * @param place on the unrolled axis
+     * @param words its position in words
+     */
+    public void point(OptionalDouble place, String words) {
+        ruler.point(place, words);
     }
 
     /** Marks the base as selected, or not. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import java.util.List;
 import java.util.Locale;
 import org.eclipse.draw2d.Graphics;
 import pitchstack.core.stack.RowSpec;
@@ -83,10 +84,11 @@ final class RowNotes {
         graphics.drawString(text, SceneFigure.whole(x), y);
     }
 
+    /** Each mark is named at itself, or not at all: the tip has the words then. */
     private void paintWear(RowPlace row, RowSpec spec) {
         for (WornRange range : spec.worn()) {
             ToothSpan teeth = range.teeth().intersect(row.span());
-            Extent px = scene.mapping().px(row.extent(teeth));
+            Extent px = px(row, range);
             if (teeth.isEmpty() || !isSeen(px)) {
                 continue;
             }
@@ -94,8 +96,13 @@ final class RowNotes {
                     + (teeth.count() == 1 ? "" + teeth.first() : teeth.first() + "–" + teeth.last());
             double left = scene.open().intersect(px).middle() - width(text) / 2.0;
             graphics.setForegroundColor(look.wear(range.wear()));
-            lane.takeNear(new Extent(left, left + width(text))).ifPresent(x -> paintOver(text, x));
+            List<Extent> others = spec.worn().stream().filter(other -> other != range).map(other -> px(row, other)).toList();
+            lane.takeAt(new Extent(left, left + width(text)), px, others).ifPresent(x -> paintOver(text, x));
         }
+    }
+
+    private Extent px(RowPlace row, WornRange range) {
+        return scene.mapping().px(row.extent(range.teeth().intersect(row.span())));
     }
 
     private void paintNumbers(RowPlace row) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import java.util.OptionalDouble;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.units.RulerStep;
@@ -22,6 +23,8 @@ public final class RulerFigure extends SceneFigure {
 
     private String title = "";
     private String position = "";
+    private OptionalDouble pointed = OptionalDouble.empty();
+    private String pointedAt = "";
 
     /** A ruler of any axis. */
     public RulerFigure(Look look) {
@@ -38,6 +41,18 @@ public final class RulerFigure extends SceneFigure {
         title = called;
         position = carriage;
         show(scene, scene.left(), scene.top(), scene.width(), Bands.RULER);
+    }
+
+    /**
+     * Marks a place that is pointed at elsewhere in the window, or none.
+     *
+     * @param place on the unrolled axis
+     * @param words its position in words
+     */
+    public void point(OptionalDouble place, String words) {
+        pointed = place;
+        pointedAt = words;
+        repaint();
     }
 
     @Override
@@ -58,6 +73,7 @@ public final class RulerFigure extends SceneFigure {
         paintTicks(graphics, open, flag, foot);
         scene().spec().low().ifPresent(low -> paintStop(graphics, low, -1, foot));
         scene().spec().high().ifPresent(high -> paintStop(graphics, high, 1, foot));
+        pointed.ifPresent(place -> paintPointed(graphics, scene().mapping().px(place), flag, foot));
         paintPointer(graphics, open, flag, foot);
     }
 
@@ -107,6 +123,26 @@ public final class RulerFigure extends SceneFigure {
         }
         graphics.setBackgroundColor(look().ink());
         graphics.fillRectangle(whole(px) - (side < 0 ? STOP : 0), foot - LONG_TICK, STOP, LONG_TICK);
+    }
+
+    /** A hollow pointer, with its position beside it where the carriage's flag leaves room. */
+    private void paintPointed(Graphics graphics, double px, Extent flag, int foot) {
+        graphics.setFont(look().small());
+        double width = width(pointedAt, look().small());
+        double left = Math.max(scene().open().from() + 2, Math.min(scene().open().to() - width - 2, px - width / 2));
+        int y = foot - LONG_TICK - height(look().small()) - 1;
+        int x = whole(px);
+        if (left + width + PAD < flag.from() || left - PAD > flag.to()) {
+            graphics.setBackgroundColor(look().panel());
+            graphics.fillRectangle(whole(left) - PAD, y, whole(width) + 2 * PAD, height(look().small()));
+            graphics.setForegroundColor(look().mark());
+            graphics.drawString(pointedAt, whole(left), y);
+        }
+        int[] corners = {x, foot, x - POINTER, foot - POINTER - 4, x + POINTER, foot - POINTER - 4};
+        graphics.setBackgroundColor(look().ground());
+        graphics.fillPolygon(corners);
+        graphics.setForegroundColor(look().mark());
+        graphics.drawPolygon(corners);
     }
 
     private void paintPointer(Graphics graphics, Extent open, Extent flag, int foot) {

@@ -2,6 +2,8 @@
 package pitchstack.ui.editor.handlers;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -16,43 +18,40 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
-import pitchstack.edit.NewStack;
+import pitchstack.edit.ToothMark;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.WearKind;
-import pitchstack.model.WornRange;
 
-/** Asks which teeth of a stage are worn or barred. */
+/** Asks which teeth of a stage are worn or barred, or are to be supposed so. */
 final class MarkTeethDialog extends TitleAreaDialog {
+    /** The button, and the return code, of a mark that is only supposed. */
+    static final int SUPPOSE = IDialogConstants.CLIENT_ID;
+
     private final Stage stage;
-    private final int tooth;
+    private final Function<ToothMark, Optional<String>> refusal;
+    private ToothMark mark;
     private Row row;
     private Spinner first;
     private Spinner last;
     private Button barred;
     private Text note;
-    private WornRange range;
 
     /**
-     * @param stage whose teeth are marked
-     * @param row the row to begin with
-     * @param tooth the tooth to begin with
+     * @param mark what to begin with, on a stage with both rows
+     * @param refusal why a mark cannot be supposed; empty where it can
      */
-    MarkTeethDialog(Shell shell, Stage stage, Row row, int tooth) {
+    MarkTeethDialog(Shell shell, ToothMark mark, Function<ToothMark, Optional<String>> refusal) {
         super(shell);
-        this.stage = stage;
-        this.row = row;
-        this.tooth = tooth;
-    }
-
-    /** The row that was chosen. */
-    Row row() {
-        return row;
+        this.stage = mark.stage();
+        this.row = mark.row();
+        this.mark = mark;
+        this.refusal = refusal;
     }
 
     /** The mark that was asked for. */
-    WornRange range() {
-        return range;
+    ToothMark mark() {
+        return mark;
     }
 
     @Override
@@ -82,19 +81,21 @@ final class MarkTeethDialog extends TitleAreaDialog {
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(kinds);
         Button worn = new Button(kinds, SWT.RADIO);
         worn.setText("&worn: used, and flagged");
-        worn.setSelection(true);
+        worn.setSelection(mark.kind() == WearKind.WORN);
         barred = new Button(kinds, SWT.RADIO);
         barred.setText("&barred: not used");
+        barred.setSelection(mark.kind() == WearKind.BARRED);
         label(area, "&Note");
         note = new Text(area, SWT.BORDER);
+        note.setText(mark.note());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(note);
         rows.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             row = choices.get(rows.getSelectionIndex());
             limit();
         }));
         limit();
-        first.setSelection(tooth);
-        last.setSelection(tooth);
+        first.setSelection(mark.first());
+        last.setSelection(mark.last());
         first.addModifyListener(event -> {
             last.setSelection(Math.max(first.getSelection(), last.getSelection()));
             check();
@@ -105,6 +106,8 @@ final class MarkTeethDialog extends TitleAreaDialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
+        createButton(parent, SUPPOSE, "&Suppose", false)
+                .setToolTipText("Shows in the views Wear and Coverage what it would cost; the file stays as it is.");
         createButton(parent, IDialogConstants.OK_ID, "Mark", true);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
     }
@@ -124,14 +127,32 @@ final class MarkTeethDialog extends TitleAreaDialog {
         setErrorMessage(inOrder ? null : "The last tooth, " + last.getSelection() + ", lies before the first, "
                 + first.getSelection() + ".");
         getButton(IDialogConstants.OK_ID).setEnabled(inOrder);
+        getButton(SUPPOSE).setEnabled(inOrder);
+    }
+
+    @Override
+    protected void buttonPressed(int button) {
+        if (button != SUPPOSE) {
+            super.buttonPressed(button);
+            return;
+        }
+        take();
+        Optional<String> why = refusal.apply(mark);
+        setErrorMessage(why.orElse(null));
+        if (why.isEmpty()) {
+            setReturnCode(SUPPOSE);
+            close();
+        }
     }
 
     @Override
     protected void okPressed() {
-        range = NewStack.wornRange(first.getSelection());
-        range.setLast(last.getSelection());
-        range.setKind(barred.getSelection() ? WearKind.BARRED : WearKind.WORN);
-        range.setNote(note.getText().isBlank() ? null : note.getText().strip());
+        take();
         super.okPressed();
+    }
+
+    private void take() {
+        mark = new ToothMark(row, first.getSelection(), last.getSelection(),
+                barred.getSelection() ? WearKind.BARRED : WearKind.WORN, note.getText());
     }
 }

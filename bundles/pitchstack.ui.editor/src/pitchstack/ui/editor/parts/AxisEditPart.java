@@ -2,12 +2,15 @@
 package pitchstack.ui.editor.parts;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import pitchstack.core.units.Scale;
 import pitchstack.model.Axis;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.AxisFigure;
@@ -91,9 +94,26 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
         Scene scene = view.scene();
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
                 "", "datum " + scene.spec().scale().format(scene.spec().datum()), ""));
+        point();
         for (Object child : getChildren()) {
             ((StageEditPart) child).show(scene);
         }
+    }
+
+    /** Marks the position on the ruler that is pointed at, or none; on a rotary axis the turn of it that is nearest. */
+    void point() {
+        OptionalLong position = view.session().pointed();
+        if (!isActive() || view.session().axis() != axis() || position.isEmpty()) {
+            axisFigure().point(OptionalDouble.empty(), "");
+            return;
+        }
+        Scene scene = view.scene();
+        Scale scale = scene.spec().scale();
+        double place = position.getAsLong();
+        if (scale.turn() > 0) {
+            place += scale.turn() * (double) Math.round((scene.places().carriage() - place) / scale.turn());
+        }
+        axisFigure().point(OptionalDouble.of(place), scale.format(position.getAsLong()));
     }
 
     private String name() {

@@ -8,6 +8,7 @@ import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.eclipse.gef.requests.SelectionRequest;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
@@ -17,7 +18,8 @@ import pitchstack.model.WornRange;
 import pitchstack.ui.editor.figures.RowFigure;
 import pitchstack.ui.editor.places.Scene;
 
-/** A row of teeth. Pressing it selects it, dragging it moves the body that it is on. */
+/** A row of teeth. Pressing it selects it, dragging it moves the body that it is on,
+ * and dragging along it with Shift held marks teeth. */
 public final class RowEditPart extends AbstractGraphicalEditPart implements Tipped {
     private final SideView view;
 
@@ -57,11 +59,17 @@ public final class RowEditPart extends AbstractGraphicalEditPart implements Tipp
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        return tracker(this);
+        return tracker(this, request);
+    }
+
+    /** With Shift held, draws over teeth to mark them; else as {@link #tracker(EditPart)}. */
+    DragTracker tracker(EditPart pressed, Request request) {
+        return request instanceof SelectionRequest selection && selection.isShiftKeyPressed()
+                ? new MarkTracker(pressed, this, view) : tracker(pressed);
     }
 
     /** Selects a part of this row, and drags the body that the row is on; the base stays. */
-    DragTracker tracker(EditPart pressed) {
+    private DragTracker tracker(EditPart pressed) {
         StageEditPart stage = (StageEditPart) getParent();
         int body = stage.number() + (isBase() ? 0 : 1);
         return body == 0 ? new SelectEditPartTracker(pressed)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.function.BiConsumer;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
@@ -8,8 +9,10 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
+import pitchstack.model.Row;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
@@ -29,6 +32,7 @@ public final class SideView {
     private final FigureCanvas canvas;
     private final Look look;
     private Runnable changed = () -> { };
+    private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
     private Mapping mapping;
     private boolean fitted = true;
     private boolean edgeScrolling;
@@ -49,6 +53,16 @@ public final class SideView {
     /** Who draws the scene again after a change. */
     void onChange(Runnable listener) {
         changed = listener;
+    }
+
+    /** Who asks what the teeth of a row are fit for that have been drawn over. */
+    public void onMark(BiConsumer<Row, ToothSpan> listener) {
+        marking = listener;
+    }
+
+    /** Tells that teeth of a row have been drawn over, to be marked. */
+    void mark(Row row, ToothSpan teeth) {
+        marking.accept(row, teeth);
     }
 
     /** The document. */

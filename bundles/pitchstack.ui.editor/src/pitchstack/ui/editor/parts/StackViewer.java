@@ -98,7 +98,8 @@ public final class StackViewer extends GraphicalViewerImpl {
         switch (change) {
             case DOCUMENT -> axis.documentChanged();
             case PREVIEW, AXIS -> axis.show();
-            case FILE -> { }
+            case POINTED -> axis.point();
+            case SUPPOSED, FILE -> { }
         }
     }
 

@@ -40,7 +40,7 @@ public final class WornRangeEditPart extends AbstractGraphicalEditPart implement
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        return rowPart().tracker(this);
+        return rowPart().tracker(this, request);
     }
 
     @Override

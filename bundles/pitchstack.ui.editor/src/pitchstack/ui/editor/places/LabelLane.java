@@ -4,6 +4,7 @@ package pitchstack.ui.editor.places;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** One line of small labels that must not run into each other: who comes first keeps the place. */
 public final class LabelLane {
@@ -36,12 +37,35 @@ public final class LabelLane {
      * @return the left end of the label; empty where there is no room left
      */
     public OptionalDouble takeNear(Extent wanted) {
+        return takeNear(wanted, List.of(), label -> true);
+    }
+
+    /**
+     * Takes the nearest stretch that touches what the label names and lies over nothing else that has a label of its
+     * own, so that no label can be read as another's.
+     *
+     * @param wanted where the label would best stand
+     * @param named what it names
+     * @param others what other labels name
+     * @return the left end of the label; empty where there is no such room left
+     */
+    public OptionalDouble takeAt(Extent wanted, Extent named, List<Extent> others) {
+        return takeNear(wanted, others, label -> label.from() <= named.to() + spacePx && named.from() - spacePx <= label.to()
+                && others.stream().noneMatch(other -> label.from() < other.to() && other.from() < label.to()));
+    }
+
+    private OptionalDouble takeNear(Extent wanted, List<Extent> beside, Predicate<Extent> allowed) {
         List<Double> lefts = new ArrayList<>(List.of(wanted.from(), room.from(), room.to() - wanted.length()));
         for (Extent other : taken) {
             lefts.add(other.to() + spacePx);
             lefts.add(other.from() - spacePx - wanted.length());
         }
-        OptionalDouble left = lefts.stream().filter(at -> isFree(new Extent(at, at + wanted.length())))
+        for (Extent other : beside) {
+            lefts.add(other.to());
+            lefts.add(other.from() - wanted.length());
+        }
+        OptionalDouble left = lefts.stream().map(at -> new Extent(at, at + wanted.length()))
+                .filter(label -> isFree(label) && allowed.test(label)).map(Extent::from)
                 .sorted((a, b) -> Double.compare(Math.abs(a - wanted.from()), Math.abs(b - wanted.from())))
                 .mapToDouble(Double::doubleValue).findFirst();
         left.ifPresent(at -> taken.add(new Extent(at, at + wanted.length())));

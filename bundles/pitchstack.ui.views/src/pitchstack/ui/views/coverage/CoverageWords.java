@@ -11,7 +11,7 @@ import pitchstack.core.units.Scale;
  *
  * @param scale the scale of its axis
  */
-record CoverageWords(Scale scale) {
+public record CoverageWords(Scale scale) {
     /** The figures in one line. */
     String figures(Charted charted) {
         CoverageSummary summary = charted.summary();
@@ -38,7 +38,7 @@ record CoverageWords(Scale scale) {
     }
 
     /** With one decimal; only nothing is 0 %, and only all is 100 %. */
-    static String percent(double share) {
+    public static String percent(double share) {
         if (share > 0 && share < 0.0005) {
             return "under 0.1 %";
         }

@@ -12,7 +12,7 @@ import pitchstack.ui.views.coverage.strip.StripPixels;
 import pitchstack.ui.views.coverage.strip.StripPixels.Paint;
 
 /** Colours of the strip, made from those of the system so that a dark theme stays dark. */
-final class Ink {
+public final class Ink {
     private static final RGB CLEAN = new RGB(84, 124, 158);
     private static final RGB WORN = new RGB(178, 96, 20);
     private static final RGB MARK = new RGB(188, 32, 48);
@@ -20,27 +20,35 @@ final class Ink {
     private final RGB ground;
     private final RGB text;
 
-    Ink(Display display) {
+    /** The colours that suit a display. */
+    public Ink(Display display) {
         ground = display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRGB();
         text = display.getSystemColor(SWT.COLOR_LIST_FOREGROUND).getRGB();
     }
 
-    Color ground() {
+    /** Behind all. */
+    public Color ground() {
         return new Color(ground);
     }
 
-    Color text() {
+    /** Words and numbers. */
+    public Color text() {
         return new Color(text);
     }
 
     /** Thin lines that only part one thing from another. */
-    Color hair() {
+    public Color hair() {
         return new Color(blend(ground, text, 0.35));
     }
 
     /** Where the carriage stands. */
-    Color mark() {
+    public Color mark() {
         return new Color(blend(MARK, text, isDark() ? 0.5 : 0));
+    }
+
+    /** Bars of what is clean or counted. */
+    public Color bar() {
+        return new Color(colour(Paint.CLEAN));
     }
 
     /** A picture of columns. */

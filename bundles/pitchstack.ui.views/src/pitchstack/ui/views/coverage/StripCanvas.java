@@ -2,6 +2,7 @@
 package pitchstack.ui.views.coverage;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -14,7 +15,7 @@ import pitchstack.ui.views.coverage.strip.Sight;
 import pitchstack.ui.views.coverage.strip.Spot;
 
 /** The strip chart on the screen. */
-final class StripCanvas {
+final class StripCanvas implements Looked {
     private final Canvas canvas;
     private Chart chart;
 
@@ -29,7 +30,8 @@ final class StripCanvas {
                         + chart.scale().format(chart.shares().highest())));
     }
 
-    Canvas control() {
+    @Override
+    public Canvas control() {
         return canvas;
     }
 
@@ -44,26 +46,36 @@ final class StripCanvas {
         canvas.redraw();
     }
 
-    /** Looks elsewhere. */
-    void look(UnaryOperator<Sight> at) {
+    @Override
+    public Optional<Sight> sight() {
+        return chart().map(Chart::sight);
+    }
+
+    @Override
+    public OptionalDouble interest() {
+        return chart == null ? OptionalDouble.empty() : OptionalDouble.of(chart.carriage());
+    }
+
+    @Override
+    public void look(UnaryOperator<Sight> at) {
         if (chart != null) {
             show(chart.look(at.apply(chart.sight())));
         }
     }
 
-    /** The width of the strip, in pixels. */
-    int width() {
+    @Override
+    public int width() {
         return strip().width;
     }
 
-    /** A place on the canvas as one on the strip, from 0 at its left edge. */
-    int onStrip(int x) {
+    @Override
+    public int onChart(int x) {
         return x - strip().x;
     }
 
     /** The position at a place on the canvas; empty beside the strip, or while nothing is shown. */
     Optional<Spot> spot(int x) {
-        int at = onStrip(x);
+        int at = onChart(x);
         // A pixel or two beside the ends is meant for them.
         boolean near = at >= -StripPainter.SIDE_PX / 2 && at <= width() + StripPainter.SIDE_PX / 2;
         return chart == null || !near ? Optional.empty()

@@ -18,6 +18,8 @@ import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
+import pitchstack.model.WearKind;
+import pitchstack.model.WornRange;
 
 /** Random edits of every kind: the document must be equal at each state on the way back and on the way forward. */
 class UndoTest {
@@ -56,7 +58,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(11)) {
+        return switch (stages == 0 ? 3 : random.nextInt(13)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -69,6 +71,8 @@ class UndoTest {
             case 8 -> shuffled(axis, random);
             case 9 -> axis.getTargets().isEmpty() ? AddElement.target(axis, target(random))
                     : new RemoveTargets(axis.getTargets().subList(0, 1 + random.nextInt(axis.getTargets().size())));
+            case 10 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
+            case 11 -> change(axis, random);
             default -> typed(session, random);
         };
     }
@@ -82,6 +86,20 @@ class UndoTest {
     private static Row randomRow(Axis axis, Random random) {
         Stage stage = axis.getStages().get(random.nextInt(axis.getStages().size()));
         return random.nextBoolean() ? stage.getBaseRow() : stage.getRiderRow();
+    }
+
+    private static ToothMark mark(Row row, Random random) {
+        int first = random.nextInt(row.getTeeth());
+        int last = Math.min(row.getTeeth() - 1, first + random.nextInt(6));
+        return new ToothMark(row, first, last, random.nextBoolean() ? WearKind.WORN : WearKind.BARRED,
+                random.nextBoolean() ? "" : "note");
+    }
+
+    /** Changes a worn range, also to another row, where there is one; else marks teeth. */
+    private static Edit change(Axis axis, Random random) {
+        List<WornRange> ranges = ToothMark.ranges(axis);
+        ToothMark mark = mark(randomRow(axis, random), random);
+        return ranges.isEmpty() ? new MarkTeeth(mark) : new ChangeMark(ranges.get(random.nextInt(ranges.size())), mark);
     }
 
     private static Target target(Random random) {

@@ -45,6 +45,26 @@ public record WearMark(int stage, Row row, WornRange range) {
         return new RowSpec(one.teeth(), all);
     }
 
+    /**
+     * The axis as it would be without one mark like this, to see what the mark costs; the same where there is none.
+     *
+     * @throws IndexOutOfBoundsException if the axis has no such stage
+     */
+    public AxisSpec off(AxisSpec axis) {
+        StageSpec spec = axis.stages().get(stage);
+        RowPair rows = spec.rows();
+        RowPair fit = row == Row.BASE
+                ? new RowPair(unmarked(rows.base()), rows.rider(), rows.start(), rows.minimumEngaged())
+                : new RowPair(rows.base(), unmarked(rows.rider()), rows.start(), rows.minimumEngaged());
+        return axis.withStage(stage, spec.withRows(fit));
+    }
+
+    private RowSpec unmarked(RowSpec one) {
+        List<WornRange> rest = new ArrayList<>(one.worn());
+        rest.remove(range);
+        return new RowSpec(one.teeth(), rest);
+    }
+
     /** The axis as it would be with several marks. */
     public static AxisSpec onAll(AxisSpec axis, List<WearMark> marks) {
         AxisSpec marked = axis;

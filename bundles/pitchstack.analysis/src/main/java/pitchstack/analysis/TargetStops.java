@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import pitchstack.core.plan.Stop;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.QuantityException;
+import pitchstack.model.Target;
+
+/**
+ * The targets of a file as stops to plan.
+ *
+ * @param stops those that can be read, in the order of the file
+ * @param targets the target of each stop
+ * @param unread one sentence for each target that cannot be read
+ */
+public record TargetStops(List<Stop> stops, List<Target> targets, List<String> unread) {
+    /** Copies the lists. */
+    public TargetStops {
+        stops = List.copyOf(stops);
+        targets = List.copyOf(targets);
+        unread = List.copyOf(unread);
+    }
+
+    /** The targets of an axis that has been analysed. */
+    public static TargetStops of(AxisAnalysis analysis) {
+        List<Stop> stops = new ArrayList<>();
+        List<Target> targets = new ArrayList<>();
+        List<String> unread = new ArrayList<>();
+        for (Target target : analysis.axis().getTargets()) {
+            try {
+                stops.add(stop(target, analysis.spec()));
+                targets.add(target);
+            } catch (QuantityException e) {
+                unread.add("Target “" + text(target.getName()) + "”: " + e.getMessage());
+            }
+        }
+        return new TargetStops(stops, targets, unread);
+    }
+
+    private static Stop stop(Target target, AxisSpec axis) {
+        String tolerance = text(target.getTolerance());
+        long allowed = tolerance.isBlank() ? axis.tolerance() : axis.scale().parse(tolerance);
+        if (allowed < 0) {
+            throw new QuantityException("A tolerance of " + tolerance.strip() + " is not allowed; it must not be negative.");
+        }
+        return new Stop(text(target.getName()), axis.scale().parse(text(target.getPosition())), allowed);
+    }
+
+    private static String text(String text) {
+        return text == null ? "" : text;
+    }
+}

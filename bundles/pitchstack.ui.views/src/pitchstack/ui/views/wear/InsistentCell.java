@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.wear;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.eclipse.jface.viewers.TextCellEditor;
+import org.eclipse.swt.events.SelectionEvent;
+import org.eclipse.swt.widgets.Composite;
+
+/** A text cell that stays open, with the reason shown, when Enter is pressed on a text that cannot be taken. */
+final class InsistentCell extends TextCellEditor {
+    private final Consumer<String> problem;
+    private Function<String, Optional<String>> refusal = typed -> Optional.empty();
+
+    /** @param problem told why what is typed cannot be taken; empty once it can, or the cell is left */
+    InsistentCell(Composite parent, Consumer<String> problem) {
+        super(parent);
+        this.problem = problem;
+        text.addModifyListener(e -> tell());
+    }
+
+    /** @param why says why a text cannot be taken, for the line that is edited next */
+    void refuse(Function<String, Optional<String>> why) {
+        refusal = why;
+    }
+
+    private Optional<String> tell() {
+        Optional<String> why = refusal.apply(text.getText());
+        problem.accept(why.orElse(""));
+        return why;
+    }
+
+    @Override
+    protected void handleDefaultSelection(SelectionEvent event) {
+        if (tell().isEmpty()) {
+            super.handleDefaultSelection(event);
+        } else {
+            text.getDisplay().beep();
+        }
+    }
+
+    /** A text that cannot be taken is dropped when the focus goes elsewhere; the reason stays to be read. */
+    @Override
+    protected void focusLost() {
+        if (isActivated() && tell().isPresent()) {
+            fireCancelEditor();
+            deactivate();
+        } else {
+            super.focusLost();
+        }
+    }
+
+    @Override
+    public void deactivate() {
+        super.deactivate();
+        refusal = typed -> Optional.empty();
+    }
+}

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.views.wear;
+
+import java.util.Optional;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.part.PageBook;
+import pitchstack.edit.Session;
+import pitchstack.edit.SessionListener.Change;
+import pitchstack.edit.ToothMark;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.model.WornRange;
+import pitchstack.ui.views.AxisView;
+import pitchstack.ui.views.EditorSelection;
+
+/** The Wear view: marked and supposed teeth with what they cost, and how often each tooth will be seated. */
+public final class WearView extends AxisView {
+    /** Id of this view. */
+    public static final String ID = "pitchstack.ui.views.wear";
+
+    private PageBook book;
+    private SashForm sash;
+    private MarksPane marks;
+    private WhatIfWork cost;
+    private SeatingsWork seatings;
+    private EditorSelection selection;
+    private boolean choosing;
+
+    @Override
+    protected Control createPage(Composite parent) {
+        book = new PageBook(parent, SWT.NONE);
+        sash = new SashForm(book, SWT.HORIZONTAL);
+        selection = new EditorSelection(getSite().getPage(), this::selected);
+        marks = new MarksPane(sash, this::selectedRow, this::picked);
+        cost = new WhatIfWork(sash);
+        sash.setWeights(4, 3);
+        seatings = new SeatingsWork(book);
+        book.showPage(sash);
+        page("Marks", "Teeth that are worn or barred, and what that costs", sash).setChecked(true);
+        page("Seatings", "How often each tooth will be seated by a list, so that wear can be foreseen", seatings.control());
+        book.addListener(SWT.Dispose, e -> selection.dispose());
+        return book;
+    }
+
+    /** A page, and the button above it that shows it. */
+    private Action page(String title, String tooltip, Control content) {
+        Action show = new Action(title, IAction.AS_RADIO_BUTTON) {
+            @Override
+            public void run() {
+                if (isChecked()) {
+                    book.showPage(content);
+                    session().filter(session -> isShowing()).ifPresent(WearView.this::work);
+                    focusPage();
+                }
+            }
+        };
+        show.setToolTipText(tooltip);
+        getViewSite().getActionBars().getToolBarManager().add(show);
+        getViewSite().getActionBars().getMenuManager().add(show);
+        return show;
+    }
+
+    @Override
+    protected void show(Session session) {
+        selection.follow();
+        cost.rest();
+        seatings.rest();
+        marks.show(session);
+        work(session);
+    }
+
+    /** Only what is seen is worked out. */
+    private void work(Session session) {
+        if (sash.getVisible()) {
+            cost.show(session);
+        } else {
+            seatings.show(session);
+        }
+    }
+
+    @Override
+    protected void refresh(Change change) {
+        if (change == Change.DOCUMENT || change == Change.SUPPOSED) {
+            marks.later();
+            work(session().orElseThrow());
+        }
+    }
+
+    @Override
+    protected void rest() {
+        cost.rest();
+        seatings.rest();
+    }
+
+    @Override
+    protected String invitation() {
+        return "Open a stack, and its worn teeth, what they cost, and how often each tooth is seated are shown here.";
+    }
+
+    @Override
+    protected String obstacle(Session session) {
+        return "What wear costs this axis can be worked out once this is mended:";
+    }
+
+    @Override
+    protected void focusPage() {
+        if (sash.getVisible()) {
+            marks.setFocus();
+        } else {
+            seatings.setFocus();
+        }
+    }
+
+    /** What is chosen in the table is selected in the drawing too. */
+    private void picked(Optional<MarkItem> item) {
+        if (!choosing) {
+            choosing = true;
+            item.flatMap(MarkItem::range).ifPresent(selection::select);
+            choosing = false;
+        }
+    }
+
+    private void selected(Optional<EObject> element) {
+        if (!choosing && isShowing()) {
+            choosing = true;
+            element.filter(WornRange.class::isInstance).ifPresent(marks::choose);
+            choosing = false;
+        }
+    }
+
+    /** The row that is selected in the drawing, or the base row of a stage. */
+    private Row selectedRow() {
+        EObject element = selection.element().orElse(null);
+        if (element instanceof WornRange range && range.eContainer() instanceof Row row) {
+            return row;
+        }
+        if (element instanceof Row row) {
+            return row;
+        }
+        Stage stage = element instanceof Stage one ? one : session().orElseThrow().axis().getStages().get(0);
+        return ToothMark.rows(stage).get(0);
+    }
+}
