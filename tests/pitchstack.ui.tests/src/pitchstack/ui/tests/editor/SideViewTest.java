@@ -126,15 +126,15 @@ class SideViewTest {
         Desk.release(body.x - sight.teeth(1, 9), body.y);
         assertEquals(-9, stage(1).getIndex());
         MenuItem undo = Desk.menuItem("Edit", "Undo");
-        assertEquals("Undo Move “Fine stage” to -9", Desk.plain(undo.getText()));
+        assertEquals("Undo Move “Fine stage” to −9", Desk.plain(undo.getText()));
         Desk.command(UNDO);
         assertEquals(0, stage(1).getIndex());
         assertFalse(editor.isDirty());
         assertEquals("0.000 mm", position());
-        assertEquals("Redo Move “Fine stage” to -9", Desk.plain(Desk.menuItem("Edit", "Redo").getText()));
+        assertEquals("Redo Move “Fine stage” to −9", Desk.plain(Desk.menuItem("Edit", "Redo").getText()));
         Desk.command(REDO);
         assertEquals(-9, stage(1).getIndex());
-        assertEquals("-44.100 mm", position());
+        assertEquals("−44.100 mm", position());
     }
 
     @Test
