@@ -19,5 +19,9 @@ public final class StackContributor extends EditorActionBarContributor {
                     part instanceof StackEditor editor ? editor.action(factory.getId()) : null);
         }
         bars.updateActionBars();
+        // Editors of one kind share the line, so that it still speaks of the one before.
+        if (part instanceof StackEditor editor) {
+            editor.tellStatus();
+        }
     }
 }

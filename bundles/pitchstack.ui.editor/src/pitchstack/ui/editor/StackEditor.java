@@ -96,6 +96,13 @@ public final class StackEditor extends EditorPart {
         return page;
     }
 
+    /** Says in the status line where the carriage and the selected stage stand. */
+    void tellStatus() {
+        if (page != null) {
+            page.tellStatus();
+        }
+    }
+
     /** The document. */
     Session session() {
         return session;

@@ -40,8 +40,9 @@ public final class StackPage {
         head = new PageHead(page, session, this);
         DefaultEditDomain domain = new DefaultEditDomain(editor);
         domain.setCommandStack(history);
-        viewer.open(page, session);
+        // First, since the parts of the drawing give the domain their names.
         domain.addViewer(viewer);
+        viewer.open(page, session);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas());
         selection = new ModelSelection(session, viewer);
         selection.addSelectionChangedListener(event -> tellStatus());
@@ -49,7 +50,9 @@ public final class StackPage {
         canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = sentence();
+                if (event.childID == ACC.CHILDID_SELF) {
+                    event.result = sentence();
+                }
             }
         });
     }
@@ -92,7 +95,7 @@ public final class StackPage {
         tellStatus();
     }
 
-    private void tellStatus() {
+    void tellStatus() {
         canvas().getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         editor.getEditorSite().getActionBars().getStatusLineManager().setMessage(sentence());
     }

@@ -4,6 +4,7 @@ package pitchstack.ui.editor.figures;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.units.RulerStep;
+import pitchstack.edit.TrueMinus;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
@@ -87,10 +88,11 @@ public final class RulerFigure extends SceneFigure {
                 graphics.setForegroundColor(part == 0 ? look().ink() : look().softInk());
                 graphics.drawLine(x, foot - (part == 0 ? LONG_TICK : SHORT_TICK), x, foot);
             }
-            String text = step.label().apply(k);
+            String text = TrueMinus.in(step.label().apply(k));
             int width = width(text, look().small());
             double x = scene().mapping().px(k * step.counts()) - width / 2.0;
-            if (x + width + PAD < flag.from() || x - PAD > flag.to()) {
+            boolean fits = x >= open.from() + 1 && x + width <= open.to() - 1;
+            if (fits && (x + width + PAD < flag.from() || x - PAD > flag.to())) {
                 graphics.setForegroundColor(look().softInk());
                 graphics.drawString(text, whole(x), foot - LONG_TICK - height(look().small()) - 1);
             }

@@ -7,7 +7,7 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.AxisFigure;
@@ -15,7 +15,7 @@ import pitchstack.ui.editor.figures.LabelFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** The axis that is looked at. It hands every new scene down to all that is drawn. */
-public final class AxisEditPart extends AbstractGraphicalEditPart {
+public final class AxisEditPart extends SpokenEditPart {
     private final SideView view;
 
     AxisEditPart(Axis axis, SideView view) {
@@ -26,6 +26,11 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
     /** The axis. */
     public Axis axis() {
         return (Axis) getModel();
+    }
+
+    @Override
+    String spoken() {
+        return "Axis " + name() + ", carriage at " + view.position();
     }
 
     @Override
@@ -90,7 +95,7 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
         }
         Scene scene = view.scene();
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
-                "", "datum " + scene.spec().scale().format(scene.spec().datum()), ""));
+                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), ""));
         for (Object child : getChildren()) {
             ((StageEditPart) child).show(scene);
         }

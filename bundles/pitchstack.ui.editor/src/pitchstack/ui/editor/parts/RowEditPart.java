@@ -7,7 +7,6 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
@@ -18,7 +17,7 @@ import pitchstack.ui.editor.figures.RowFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A row of teeth. Pressing it selects it, dragging it moves the body that it is on. */
-public final class RowEditPart extends AbstractGraphicalEditPart implements Tipped {
+public final class RowEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
 
     RowEditPart(Row row, SideView view) {
@@ -66,6 +65,11 @@ public final class RowEditPart extends AbstractGraphicalEditPart implements Tipp
         int body = stage.number() + (isBase() ? 0 : 1);
         return body == 0 ? new SelectEditPartTracker(pressed)
                 : new StageDragTracker(pressed, (StageEditPart) stage.getParent().getChildren().get(body - 1), view);
+    }
+
+    @Override
+    String spoken() {
+        return tip();
     }
 
     @Override

@@ -10,6 +10,7 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
+import pitchstack.edit.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
@@ -89,7 +90,7 @@ public final class SideView {
     /** The carriage's position as shown, in words. */
     public String position() {
         AxisSpec spec = session.analysis().spec();
-        return spec.scale().format(spec.position(session.shown()));
+        return TrueMinus.in(spec.scale().format(spec.position(session.shown())));
     }
 
     /** What the ruler measures, with its unit. */

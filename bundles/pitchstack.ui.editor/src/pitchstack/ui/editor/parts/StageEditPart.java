@@ -9,7 +9,6 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import pitchstack.core.stack.RowPair;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
@@ -18,7 +17,7 @@ import pitchstack.ui.editor.figures.StageFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A stage with the body it moves. */
-public final class StageEditPart extends AbstractGraphicalEditPart implements Tipped {
+public final class StageEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
 
     StageEditPart(Stage stage, SideView view) {
@@ -71,6 +70,11 @@ public final class StageEditPart extends AbstractGraphicalEditPart implements Ti
 
     private StageWords words() {
         return new StageWords(stage(), rows(), view.session().shown().index(number()));
+    }
+
+    @Override
+    String spoken() {
+        return words().sentence();
     }
 
     @Override

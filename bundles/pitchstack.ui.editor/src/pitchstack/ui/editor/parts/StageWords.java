@@ -4,12 +4,16 @@ package pitchstack.ui.editor.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import pitchstack.core.check.CurrentBeyondTravel;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
+import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.LabelFigure;
 
@@ -66,6 +70,16 @@ public record StageWords(Stage stage, RowPair rows, int index) {
         }
         return barred(rows.base(), rows.engagedBase(pointed)) || barred(rows.rider(), rows.engagedRider(pointed))
                 ? "Index " + signed(pointed) + " is barred: " + marks(pointed, Wear.BARRED) + "." : "";
+    }
+
+    /**
+     * How far a setting puts the carriage beyond a stop.
+     *
+     * @return a phrase with the distance and the stop, or nothing where it stands between the stops
+     */
+    public static String beyond(AxisSpec axis, Setting setting) {
+        return CurrentBeyondTravel.overrun(axis, setting).map(overrun -> TrueMinus.in(axis.scale().formatSize(overrun.by())
+                + " beyond the stop at " + axis.scale().format(axis.scale().wrap(overrun.stop())))).orElse("");
     }
 
     /** What people call it. */
