@@ -34,21 +34,11 @@ public enum StageKind {
 
     /** A new stage of this kind for an axis, with a name that no stage of it has. */
     public Stage stage(Axis axis) {
-        return NewStack.stage(freeName(axis, stem), source, pitch(axis), counts[0], counts[1], counts[2]);
+        return NewStack.stage(FreeName.of(axis, List.of(), stem), source, pitch(axis), counts[0], counts[1], counts[2]);
     }
 
     /** The pitch to begin with, as text, in the unit of the axis. */
     String pitch(Axis axis) {
         return axis.getKind() == AxisKind.ROTARY ? angle : NewStack.isInch(axis) ? inches : millimetres;
-    }
-
-    /** The name itself, or the name with the first number behind it that no stage of the axis has. */
-    static String freeName(Axis axis, String wanted) {
-        List<String> taken = axis.getStages().stream().map(Stage::getName).toList();
-        String name = wanted;
-        for (int number = 2; taken.contains(name); number++) {
-            name = wanted + " " + number;
-        }
-        return name;
     }
 }
