@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor;
 
+import java.util.Optional;
 import java.util.OptionalInt;
-import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -19,7 +19,10 @@ import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Row;
 import pitchstack.ui.editor.parts.Elements;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
+import pitchstack.ui.editor.palette.Piece;
+import pitchstack.ui.editor.palette.PieceBar;
 import pitchstack.ui.editor.parts.SideView;
+import pitchstack.ui.editor.parts.StackDomain;
 import pitchstack.ui.editor.parts.StackViewer;
 import pitchstack.ui.editor.parts.StageWords;
 
@@ -30,6 +33,7 @@ public final class StackPage {
     private final StackViewer viewer = new StackViewer();
     private final PageHead head;
     private final ModelSelection selection;
+    private final StackDomain domain;
     private int pressedX;
 
     StackPage(Composite parent, Session session, HistoryCommandStack history, StackEditor editor) {
@@ -38,8 +42,12 @@ public final class StackPage {
         Composite page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
         head = new PageHead(page, session, this);
-        DefaultEditDomain domain = new DefaultEditDomain(editor);
+        domain = new StackDomain(editor);
+        PieceBar pieces = new PieceBar(page, this::take);
+        domain.onPiece(pieces::show);
         domain.setCommandStack(history);
+        viewer.onTyping(editor::typing);
+        history.onAdded(element -> viewer.selectElement(element));
         // First, since the parts of the drawing give the domain their names.
         domain.addViewer(viewer);
         viewer.open(page, session);
@@ -55,6 +63,11 @@ public final class StackPage {
                 }
             }
         });
+    }
+
+    private void take(Optional<Piece> piece) {
+        domain.take(piece);
+        canvas().setFocus();
     }
 
     private void pressed(MouseEvent event) {
@@ -74,6 +87,11 @@ public final class StackPage {
     /** What is selected. */
     public ModelSelection selection() {
         return selection;
+    }
+
+    /** Opens a field in which the pitch of the selected stage is typed. */
+    public void editPitch() {
+        viewer.edit("pitch");
     }
 
     /** The tooth of a drawn row that was pressed last; empty if the press was beside the row. */

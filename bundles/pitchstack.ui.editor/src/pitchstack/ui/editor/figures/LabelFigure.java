@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import pitchstack.core.stack.Wear;
@@ -60,6 +61,13 @@ public final class LabelFigure extends SceneFigure {
             graphics.drawString(fitting(line.text(), line.font()), left + INDENT, y);
             y += height(line.font());
         }
+    }
+
+    /** One of the first two lines. */
+    Rectangle lineBounds(int line) {
+        int name = height(look().bold());
+        return new Rectangle(getBounds().x + INDENT - 4, getBounds().y + ABOVE + line * name, Mapping.GUTTER - 2 * INDENT,
+                line == 0 ? name : height(look().plain()));
     }
 
     private record Line(String text, Font font, Color color) { }

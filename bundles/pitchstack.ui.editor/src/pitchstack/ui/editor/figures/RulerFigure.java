@@ -19,7 +19,6 @@ public final class RulerFigure extends SceneFigure {
     private static final int STOP = 5;
     /** The height of the line that strikes out what lies beyond a stop. */
     private static final int STRIKE = 3;
-    private static final int LEAST_STEP_PX = 84;
 
     private String title = "";
     private String position = "";
@@ -77,7 +76,7 @@ public final class RulerFigure extends SceneFigure {
     }
 
     private void paintTicks(Graphics graphics, Extent open, Extent flag, int foot) {
-        RulerStep step = RulerStep.of(scene().spec().scale(), LEAST_STEP_PX / scene().mapping().pxPerCount());
+        RulerStep step = scene().ruler();
         Extent places = scene().mapping().places(open);
         long first = (long) Math.floor(places.from() / step.counts());
         long last = (long) Math.ceil(places.to() / step.counts());

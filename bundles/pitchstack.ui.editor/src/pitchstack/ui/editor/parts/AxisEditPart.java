@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
-import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
 import pitchstack.ui.editor.places.Scene;
@@ -48,13 +49,34 @@ public final class AxisEditPart extends SpokenEditPart {
     }
 
     @Override
-    protected List<Stage> getModelChildren() {
-        return axis().getStages();
+    protected List<EObject> getModelChildren() {
+        List<EObject> children = new ArrayList<>(axis().getStages());
+        children.addAll(axis().getTargets());
+        return children;
+    }
+
+    @Override
+    protected void addChildVisual(EditPart child, int index) {
+        if (child instanceof TargetEditPart target) {
+            axisFigure().marks().add(target.getFigure());
+        } else {
+            super.addChildVisual(child, index);
+        }
+    }
+
+    @Override
+    protected void removeChildVisual(EditPart child) {
+        if (child instanceof TargetEditPart target) {
+            axisFigure().marks().remove(target.getFigure());
+        } else {
+            super.removeChildVisual(child);
+        }
     }
 
     @Override
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(axisFigure()::setSelected));
+        installEditPolicy(EditPolicy.LAYOUT_ROLE, new PlacePolicy(view));
     }
 
     @Override
@@ -97,7 +119,11 @@ public final class AxisEditPart extends SpokenEditPart {
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
                 "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), ""));
         for (Object child : getChildren()) {
-            ((StageEditPart) child).show(scene);
+            if (child instanceof StageEditPart stage) {
+                stage.show(scene);
+            } else if (child instanceof TargetEditPart target) {
+                target.show(scene);
+            }
         }
     }
 

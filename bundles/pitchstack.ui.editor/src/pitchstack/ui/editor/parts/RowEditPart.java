@@ -52,6 +52,7 @@ public final class RowEditPart extends SpokenEditPart implements Tipped {
     @Override
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(rowFigure()::setSelected));
+        installEditPolicy(RowEnds.ROLE, new RowEnds(view));
     }
 
     @Override

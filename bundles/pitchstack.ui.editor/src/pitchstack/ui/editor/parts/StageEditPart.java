@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.gef.requests.SelectionRequest;
 import pitchstack.core.stack.RowPair;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
@@ -35,7 +38,7 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
     }
 
     RowPair rows() {
-        return view.session().analysis().spec().stages().get(number()).rows();
+        return view.spec().stages().get(number()).rows();
     }
 
     @Override
@@ -61,11 +64,31 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(stageFigure()::setSelected));
         installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveStagePolicy(view));
+        installEditPolicy(ReorderPolicy.REORDER, new ReorderPolicy(view));
     }
 
     @Override
     public DragTracker getDragTracker(Request request) {
         return new StageDragTracker(this, this, view);
+    }
+
+    /** A double click on the label edits the name on its first line, and the pitch below. */
+    @Override
+    public void performRequest(Request request) {
+        if (RequestConstants.REQ_OPEN.equals(request.getType()) && request instanceof SelectionRequest click) {
+            Point at = click.getLocation().getCopy();
+            stageFigure().translateToRelative(at);
+            if (stageFigure().labelContains(at.x, at.y)) {
+                ((StackViewer) getViewer()).edit(this, at.y < stageFigure().factsBounds().y ? "name" : "pitch");
+            }
+        }
+    }
+
+    /** Where a fact stands on the label, in the canvas. */
+    Rectangle fieldBounds(String fact) {
+        Rectangle bounds = fact.equals("name") ? stageFigure().nameBounds() : stageFigure().factsBounds();
+        stageFigure().translateToAbsolute(bounds);
+        return bounds;
     }
 
     private StageWords words() {

@@ -33,7 +33,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
     /** The label at the left. */
     public LabelFigure.Words label() {
         return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(),
-                "index " + signed(index), range() + ", " + rows.engagedBase(index).count() + " engaged", wear());
+                "index " + signed(index), range() + ", " + engaged(), wear());
     }
 
     /** All of it, for a tooltip. */
@@ -91,9 +91,15 @@ public record StageWords(Stage stage, RowPair rows, int index) {
         return stage.getPitch() == null ? "no pitch" : stage.getPitch();
     }
 
-    private String range() {
+    /** The index range. */
+    String range() {
         IndexRange range = rows.indices();
         return range.isEmpty() ? "rows never meet" : signed(range.first()) + " to " + signed(range.last());
+    }
+
+    /** How many teeth are engaged. */
+    String engaged() {
+        return rows.engagedBase(index).count() + " engaged";
     }
 
     private String wear() {

@@ -63,6 +63,22 @@ public record Bands(int stages, int top, int body, int teeth) {
         return top + (stages - 1 - stage) * stageHeight();
     }
 
+    /** The place of the stack for a new stage that is nearest to a height, from 0 on the base to the number of stages. */
+    public int gap(int y) {
+        int nearest = 0;
+        for (int gap = 1; gap <= stages; gap++) {
+            if (Math.abs(gapY(gap) - y) < Math.abs(gapY(nearest) - y)) {
+                nearest = gap;
+            }
+        }
+        return nearest;
+    }
+
+    /** Where a new stage would go in: the top of the body that it would stand on. */
+    public int gapY(int gap) {
+        return stageTop(gap - 1);
+    }
+
     /** The top of the strip of a stage's rider row. */
     public int riderTop(int stage) {
         return stageTop(stage) + body;
