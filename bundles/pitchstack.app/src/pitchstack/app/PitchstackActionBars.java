@@ -92,6 +92,10 @@ final class PitchstackActionBars extends ActionBarAdvisor {
         menu.add(action(ActionFactory.REDO));
         menu.add(new GroupMarker(IWorkbenchActionConstants.UNDO_EXT));
         menu.add(new Separator());
+        menu.add(action(ActionFactory.CUT));
+        menu.add(action(ActionFactory.COPY));
+        menu.add(action(ActionFactory.PASTE));
+        menu.add(new Separator());
         menu.add(action(ActionFactory.DELETE));
         menu.add(action(ActionFactory.SELECT_ALL));
         menu.add(new GroupMarker("edit.ext"));

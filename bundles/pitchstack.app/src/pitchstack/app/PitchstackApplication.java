@@ -40,6 +40,7 @@ public final class PitchstackApplication implements IApplication {
                 MessageDialog.openInformation(null, NAME, alreadyOpen(settings));
                 return EXIT_OK;
             }
+            PlainWords.use();
             int code = PlatformUI.createAndRunWorkbench(display, new PitchstackWorkbenchAdvisor(files(context)));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {

@@ -7,6 +7,7 @@ import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.edit.Session;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Positioner;
@@ -32,7 +33,8 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         }
         if (element instanceof Axis axis) {
             AxisSpec spec = session.analysis(axis).spec();
-            return words(axis.getName(), spec.scale().format(spec.position(session.analysis(axis).current())));
+            return words(axis.getName(),
+                    TrueMinus.in(spec.scale().format(spec.position(session.analysis(axis).current()))));
         }
         if (element instanceof Stage stage) {
             return words(stage.getName(), text(stage.getPitch()) + ", index " + StageWords.signed(stage.getIndex()));

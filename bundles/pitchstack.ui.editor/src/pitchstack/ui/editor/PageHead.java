@@ -3,6 +3,8 @@ package pitchstack.ui.editor;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.FontDescriptor;
@@ -20,8 +22,10 @@ import org.eclipse.swt.widgets.ToolItem;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
 import pitchstack.edit.Session;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.parts.SideView;
+import pitchstack.ui.editor.parts.StageWords;
 
 /** The line above the drawing: where the carriage stands, which axis is looked at, and the zoom. */
 final class PageHead {
@@ -74,7 +78,7 @@ final class PageHead {
     /** Takes up a change of the session. */
     void update() {
         AxisSpec spec = session.analysis().spec();
-        position.setText(spec.scale().format(spec.position(session.shown())));
+        position.setText(TrueMinus.in(spec.scale().format(spec.position(session.shown()))));
         note.setText(note(spec));
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
@@ -96,12 +100,17 @@ final class PageHead {
             case WORN -> "worn teeth engaged";
             case BARRED -> "barred teeth engaged";
         };
+        String beyond = StageWords.beyond(spec, session.shown());
         if (session.preview().isEmpty()) {
-            return worn;
+            return joined(worn, beyond);
         }
         long from = spec.position(session.analysis().current());
-        String moved = spec.scale().formatError(spec.scale().difference(spec.position(session.shown()), from)) + " from "
-                + spec.scale().format(from);
-        return worn.isEmpty() ? moved : moved + ", " + worn;
+        String moved = TrueMinus.in(spec.scale().formatError(spec.scale().difference(spec.position(session.shown()), from)) + " from "
+                + spec.scale().format(from));
+        return joined(moved, worn, beyond);
+    }
+
+    private static String joined(String... parts) {
+        return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 }

@@ -81,7 +81,7 @@ public final class StackEditor extends EditorPart {
         MenuManager menu = new MenuManager();
         menu.add(new Separator("stage"));
         menu.add(new Separator("edit"));
-        menu.add(actions.delete());
+        actions.onElements().forEach(menu::add);
         menu.add(new Separator("view"));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         page.setMenu(menu);
@@ -94,6 +94,22 @@ public final class StackEditor extends EditorPart {
     /** What is seen and can be zoomed. */
     public StackPage page() {
         return page;
+    }
+
+    /** Leaves the keys of the Edit menu to a field in the drawing while something is typed there. */
+    void typing(boolean now) {
+        if (now) {
+            actions.release(getEditorSite().getActionBars());
+        } else {
+            actions.register(getEditorSite().getActionBars());
+        }
+    }
+
+    /** Says in the status line where the carriage and the selected stage stand. */
+    void tellStatus() {
+        if (page != null) {
+            page.tellStatus();
+        }
     }
 
     /** The document. */

@@ -4,6 +4,9 @@ package pitchstack.ui.editor;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
 import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
@@ -38,6 +41,14 @@ final class StackOutline extends ContentOutlinePage {
         tree.setContentProvider(new OutlineContent());
         tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
         tree.setAutoExpandLevel(OPEN_LEVELS);
+        tree.getTree().getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                if (event.childID == ACC.CHILDID_SELF) {
+                    event.result = "Outline of the positioner";
+                }
+            }
+        });
         tree.setInput(session);
         session.addListener(sessionListener);
         drawing.addSelectionChangedListener(drawingListener);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor;
 
+import java.util.Optional;
 import java.util.OptionalInt;
-import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -23,7 +23,10 @@ import pitchstack.model.WearKind;
 import pitchstack.ui.editor.handlers.MarkTeethHandler;
 import pitchstack.ui.editor.parts.Elements;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
+import pitchstack.ui.editor.palette.Piece;
+import pitchstack.ui.editor.palette.PieceBar;
 import pitchstack.ui.editor.parts.SideView;
+import pitchstack.ui.editor.parts.StackDomain;
 import pitchstack.ui.editor.parts.StackViewer;
 import pitchstack.ui.editor.parts.StageWords;
 
@@ -34,6 +37,7 @@ public final class StackPage {
     private final StackViewer viewer = new StackViewer();
     private final PageHead head;
     private final ModelSelection selection;
+    private final StackDomain domain;
     private int pressedX;
 
     StackPage(Composite parent, Session session, HistoryCommandStack history, StackEditor editor) {
@@ -42,10 +46,15 @@ public final class StackPage {
         Composite page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
         head = new PageHead(page, session, this);
-        DefaultEditDomain domain = new DefaultEditDomain(editor);
+        domain = new StackDomain(editor);
+        PieceBar pieces = new PieceBar(page, this::take);
+        domain.onPiece(pieces::show);
         domain.setCommandStack(history);
-        viewer.open(page, session);
+        viewer.onTyping(editor::typing);
+        history.onAdded(element -> viewer.selectElement(element));
+        // First, since the parts of the drawing give the domain their names.
         domain.addViewer(viewer);
+        viewer.open(page, session);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas());
         selection = new ModelSelection(session, viewer);
         selection.addSelectionChangedListener(event -> tellStatus());
@@ -54,9 +63,16 @@ public final class StackPage {
         canvas().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = sentence();
+                if (event.childID == ACC.CHILDID_SELF) {
+                    event.result = sentence();
+                }
             }
         });
+    }
+
+    private void take(Optional<Piece> piece) {
+        domain.take(piece);
+        canvas().setFocus();
     }
 
     private void pressed(MouseEvent event) {
@@ -86,6 +102,11 @@ public final class StackPage {
         return selection;
     }
 
+    /** Opens a field in which the pitch of the selected stage is typed. */
+    public void editPitch() {
+        viewer.edit("pitch");
+    }
+
     /** The tooth of a drawn row that was pressed last; empty if the press was beside the row. */
     public OptionalInt pressedTooth(Row row) {
         return viewer.tooth(row, pressedX);
@@ -108,7 +129,7 @@ public final class StackPage {
         tellStatus();
     }
 
-    private void tellStatus() {
+    void tellStatus() {
         canvas().getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
         editor.getEditorSite().getActionBars().getStatusLineManager().setMessage(sentence());
     }

@@ -3,7 +3,9 @@ package pitchstack.edit;
 
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
+import pitchstack.core.units.Scale;
 import pitchstack.model.Axis;
+import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Row;
 import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
@@ -29,6 +31,22 @@ public record AddElement<T extends EObject>(EList<T> list, int position, T eleme
     public static Edit target(Axis axis, Target target) {
         return new AddElement<>(axis.getTargets(), axis.getTargets().size(), target,
                 "Add target “" + target.getName() + "”");
+    }
+
+    /**
+     * A target that is about to be added.
+     *
+     * @param target the target, in no document yet
+     * @param edit adds it to the end of its axis's list
+     */
+    public record NewTarget(Target target, Edit edit) { }
+
+    /** A target at a position, a count of the scale, with a name of its own. */
+    public static NewTarget newTarget(Axis axis, Scale scale, long position) {
+        Target target = PitchstackFactory.eINSTANCE.createTarget();
+        target.setName("Target " + (axis.getTargets().size() + 1));
+        target.setPosition(TypedText.of(scale, position));
+        return new NewTarget(target, target(axis, target));
     }
 
     /** Limits how far bodies of an axis may stand off each other. */

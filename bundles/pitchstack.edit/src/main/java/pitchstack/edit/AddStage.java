@@ -2,7 +2,6 @@
 package pitchstack.edit;
 
 import pitchstack.model.Axis;
-import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 
 /**
@@ -21,10 +20,6 @@ record AddStage(Axis axis, int position, Stage stage) implements Edit {
     @Override
     public void apply() {
         axis.getStages().add(position, stage);
-        int number = position + 1;
-        for (ShiftLimit limit : axis.getShiftLimits()) {
-            limit.setLowest(limit.getLowest() + (limit.getLowest() >= number ? 1 : 0));
-            limit.setHighest(limit.getHighest() + (limit.getHighest() >= number ? 1 : 0));
-        }
+        LimitNumbers.makeRoom(axis, position);
     }
 }

@@ -24,7 +24,7 @@ public record ApplySetting(Axis axis, Setting setting) implements Edit {
 
     @Override
     public String label() {
-        return "Set “" + axis.getName() + "” to " + setting;
+        return "Set “" + axis.getName() + "” to " + TrueMinus.in(setting.toString());
     }
 
     @Override

@@ -69,9 +69,10 @@ final class Entries {
     /** A whole number from least to most, and the edit that sets it. */
     Property integer(EAttribute feature, String label, String tooltip, String group, int least, int most,
             IntFunction<Edit> edit) {
-        return typed(feature, label, tooltip, group, String.valueOf(element.eGet(feature)), typed -> {
+        return typed(feature, label, tooltip, group,
+                TrueMinus.in(String.valueOf(element.eGet(feature))), typed -> {
             try {
-                int value = Integer.parseInt(typed.strip());
+                int value = Integer.parseInt(hyphened(typed));
                 return value >= least && value <= most ? new Entry.Accepted(edit.apply(value))
                         : outside(label, typed, least, most);
             } catch (NumberFormatException notWhole) {
@@ -81,15 +82,20 @@ final class Entries {
     }
 
     private static Entry outside(String label, String typed, int least, int most) {
-        return new Entry.Refused("“" + typed.strip() + "” is not allowed for " + label + "; give a whole number from " + least
-                + " to " + most + ".");
+        return new Entry.Refused("“" + typed.strip() + "” is not allowed for " + label + "; give a whole number from "
+                + TrueMinus.in(least + " to " + most) + ".");
+    }
+
+    /** A number with a true minus as Java reads it. */
+    private static String hyphened(String typed) {
+        return typed.strip().replace('−', '-');
     }
 
     /** A decimal number from least to most. */
     Property decimal(EAttribute feature, String label, String tooltip, String group, double least, double most) {
-        return typed(feature, label, tooltip, group, plain((Double) element.eGet(feature)), typed -> {
+        return typed(feature, label, tooltip, group, TrueMinus.in(plain((Double) element.eGet(feature))), typed -> {
             try {
-                double value = Double.parseDouble(typed.strip());
+                double value = Double.parseDouble(hyphened(typed));
                 if (value >= least && value <= most) {
                     return set(feature, label, value);
                 }
@@ -97,7 +103,7 @@ final class Entries {
                 // falls through to the sentence that serves both mistakes
             }
             return new Entry.Refused("“" + typed.strip() + "” is not allowed for " + label + "; give a number from "
-                    + plain(least) + " to " + plain(most) + ".");
+                    + TrueMinus.in(plain(least) + " to " + plain(most)) + ".");
         });
     }
 

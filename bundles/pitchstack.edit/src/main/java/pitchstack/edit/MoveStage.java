@@ -13,7 +13,7 @@ import pitchstack.model.Stage;
 public record MoveStage(Stage stage, int index) implements Edit {
     @Override
     public String label() {
-        return "Move “" + stage.getName() + "” to " + index;
+        return "Move “" + stage.getName() + "” to " + TrueMinus.in("" + index);
     }
 
     @Override

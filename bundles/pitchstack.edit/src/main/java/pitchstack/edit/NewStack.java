@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import java.util.Locale;
+import java.util.Set;
 import pitchstack.model.Axis;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
@@ -16,36 +18,50 @@ import pitchstack.model.WornRange;
 /** What a new document, and a new stage in it, starts from: sound numbers that pass the checks, to be changed. */
 public final class NewStack {
     private static final PitchstackFactory FACTORY = PitchstackFactory.eINSTANCE;
+    /** The United States, Liberia and Myanmar. */
+    private static final Set<String> INCH_COUNTRIES = Set.of("US", "LR", "MM");
 
     private NewStack() {
     }
 
+    /** The unit that lengths are given in where a person's computer stands: inches in the three countries that use them. */
+    public static DisplayUnit unit(Locale locale) {
+        return INCH_COUNTRIES.contains(locale.getCountry()) ? DisplayUnit.INCH : DisplayUnit.MM;
+    }
+
     /** A millimetre positioner with one axis: a bought 5 mm rack, and a printed pair at 4.9 mm for steps of 0.1 mm. */
     public static Positioner positioner() {
+        return positioner(DisplayUnit.MM);
+    }
+
+    /** A positioner with one axis: a bought rack and a printed pair, for steps of 0.1 mm or of 0.010 in. */
+    public static Positioner positioner(DisplayUnit unit) {
+        boolean inch = unit == DisplayUnit.INCH;
         Positioner positioner = FACTORY.createPositioner();
         positioner.setTitle("New positioner");
-        positioner.setUnit(DisplayUnit.MM);
+        positioner.setUnit(unit);
         positioner.setTitleBlock(FACTORY.createTitleBlock());
         Axis axis = FACTORY.createAxis();
         axis.setName("Axis");
-        axis.setTolerance("0.05 mm");
-        axis.setWantedStep("0.1 mm");
-        axis.getStages().add(stage("Rack", StageSource.BOUGHT, "5 mm", 100, 30, 0));
-        axis.getStages().add(stage("Fine stage", StageSource.PRINTED, "4.9 mm", 90, 30, 30));
+        axis.setTolerance(inch ? "0.005 in" : "0.05 mm");
+        axis.setWantedStep(inch ? "0.010 in" : "0.1 mm");
         positioner.getAxes().add(axis);
+        axis.getStages().add(StageKind.BOUGHT_RACK.stage(axis));
+        axis.getStages().add(stage("Fine stage", StageSource.PRINTED, StageKind.PRINTED_PAIR.pitch(axis), 90, 30, 30));
         return positioner;
     }
 
-    /** A printed stage to put on top of an axis: 30 teeth of 5 mm on 60. */
+    /** A printed stage to put on top of an axis: 30 teeth on 60, of the rack's pitch in the unit of the file. */
     public static Stage stage(Axis axis) {
-        return stage("Stage " + (axis.getStages().size() + 1), StageSource.PRINTED, "5 mm", 60, 30, 15);
+        return stage("Stage " + (axis.getStages().size() + 1), StageSource.PRINTED, StageKind.BOUGHT_RACK.pitch(axis), 60, 30,
+                15);
     }
 
-    /** A limit of 10 mm on all stages of an axis together. */
+    /** A limit of 10 mm, 0.4 in or 10° on all stages of an axis together. */
     public static ShiftLimit shiftLimit(Axis axis) {
         ShiftLimit limit = FACTORY.createShiftLimit();
         limit.setHighest(Math.max(1, axis.getStages().size()));
-        limit.setLimit(axis.getKind() == AxisKind.LINEAR ? "10 mm" : "10°");
+        limit.setLimit(axis.getKind() == AxisKind.ROTARY ? "10°" : isInch(axis) ? "0.4 in" : "10 mm");
         return limit;
     }
 
@@ -58,7 +74,12 @@ public final class NewStack {
         return range;
     }
 
-    private static Stage stage(String name, StageSource source, String pitch, int base, int rider, int start) {
+    /** Whether the file of an axis speaks in inches. */
+    static boolean isInch(Axis axis) {
+        return axis.eContainer() instanceof Positioner positioner && positioner.getUnit() == DisplayUnit.INCH;
+    }
+
+    static Stage stage(String name, StageSource source, String pitch, int base, int rider, int start) {
         Stage stage = FACTORY.createStage();
         stage.setName(name);
         stage.setSource(source);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
-import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import pitchstack.model.Axis;
@@ -44,21 +43,9 @@ public record RemoveElement(EObject element) implements Edit {
     @Override
     public void apply() {
         if (element instanceof Stage stage) {
-            renumberLimits(stage, (Axis) stage.eContainer());
+            Axis axis = (Axis) stage.eContainer();
+            LimitNumbers.close(axis, axis.getStages().indexOf(stage));
         }
         EcoreUtil.remove(element);
-    }
-
-    /** Shift limits go on naming the stages that are left; one over the removed stage alone goes with it. */
-    private static void renumberLimits(Stage stage, Axis axis) {
-        int number = axis.getStages().indexOf(stage) + 1;
-        for (ShiftLimit limit : List.copyOf(axis.getShiftLimits())) {
-            if (limit.getLowest() == number && limit.getHighest() == number) {
-                axis.getShiftLimits().remove(limit);
-            } else {
-                limit.setLowest(limit.getLowest() - (limit.getLowest() > number ? 1 : 0));
-                limit.setHighest(limit.getHighest() - (limit.getHighest() >= number ? 1 : 0));
-            }
-        }
     }
 }

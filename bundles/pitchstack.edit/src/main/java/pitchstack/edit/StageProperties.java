@@ -46,7 +46,7 @@ final class StageProperties {
                         scale.format(spec.pitch())),
                 index(entries, stage, indices),
                 Entries.derived("indices", "index range", "Follows from the two rows and the least engaged teeth.", TEETH,
-                        indices.isEmpty() ? "none: the rows never meet" : indices.first() + " to " + indices.last()),
+                        indices.isEmpty() ? "none: the rows never meet" : TrueMinus.in(indices.first() + " to " + indices.last())),
                 Entries.derived("engaged", "engaged teeth", "Rider teeth that lie over base teeth now.", TEETH,
                         String.valueOf(spec.rows().engagedBase(stage.getIndex()).count())),
                 entries.integer(Literals.STAGE__MINIMUM_ENGAGED, "least engaged teeth", "How many teeth must stay engaged.",

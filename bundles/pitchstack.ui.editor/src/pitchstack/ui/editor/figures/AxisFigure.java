@@ -18,6 +18,7 @@ public final class AxisFigure extends Figure {
 
     private final Look look;
     private final Figure stages = new Stages();
+    private final Figure marks = new Stages();
     private final StageFigure base;
     private final RulerFigure ruler;
     private Scene scene;
@@ -30,6 +31,12 @@ public final class AxisFigure extends Figure {
         add(base);
         add(stages);
         add(ruler);
+        add(marks);
+    }
+
+    /** Where the figures of targets belong. */
+    public IFigure marks() {
+        return marks;
     }
 
     /** Where the figures of the stages belong. */
@@ -45,6 +52,7 @@ public final class AxisFigure extends Figure {
                 Math.max(getPreferredSize().height, shown.top() + shown.height())));
         base.show(shown, -1, "base", "", baseWords);
         ruler.show(shown, title, position);
+        marks.setBounds(ruler.getBounds());
         repaint();
     }
 

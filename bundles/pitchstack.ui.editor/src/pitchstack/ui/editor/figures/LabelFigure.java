@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import pitchstack.core.stack.Wear;
 import pitchstack.ui.editor.places.Mapping;
@@ -22,6 +27,7 @@ public final class LabelFigure extends SceneFigure {
 
     private static final int INDENT = 14;
     private static final int BAR = 5;
+    private static final int ABOVE = 5;
 
     private Words words = new Words("", "", "", "", "");
 
@@ -48,25 +54,40 @@ public final class LabelFigure extends SceneFigure {
             graphics.setBackgroundColor(look().selection());
             graphics.fillRectangle(left, getBounds().y, BAR, getBounds().height);
         }
-        int y = line(graphics, words.name(), look().bold(), getBounds().y + 6);
-        graphics.setForegroundColor(look().softInk());
-        y = line(graphics, words.facts(), look().plain(), y);
-        if (!words.value().isEmpty()) {
-            y = line(graphics, words.value(), look().large(), y + 2);
+        int y = getBounds().y + ABOVE;
+        for (Line line : lines()) {
+            graphics.setForegroundColor(line.color());
+            graphics.setFont(line.font());
+            graphics.drawString(fitting(line.text(), line.font()), left + INDENT, y);
+            y += height(line.font());
         }
-        graphics.setForegroundColor(look().softInk());
-        y = line(graphics, words.range(), look().small(), y);
-        graphics.setForegroundColor(look().wear(Wear.WORN));
-        line(graphics, words.wear(), look().small(), y);
     }
 
-    private int line(Graphics graphics, String text, Font font, int y) {
-        if (font != look().plain() && font != look().small()) {
-            graphics.setForegroundColor(look().ink());
+    /** One of the first two lines. */
+    Rectangle lineBounds(int line) {
+        int name = height(look().bold());
+        return new Rectangle(getBounds().x + INDENT - 4, getBounds().y + ABOVE + line * name, Mapping.GUTTER - 2 * INDENT,
+                line == 0 ? name : height(look().plain()));
+    }
+
+    private record Line(String text, Font font, Color color) { }
+
+    /** What there is room for, in the order in which it stands; in a low label the facts and the range go first. */
+    private List<Line> lines() {
+        Line name = new Line(words.name(), look().bold(), look().ink());
+        Line facts = new Line(words.facts(), look().plain(), look().softInk());
+        Line value = new Line(words.value(), look().large(), look().ink());
+        Line range = new Line(words.range(), look().small(), look().softInk());
+        Line wear = new Line(words.wear(), look().small(), look().wear(Wear.WORN));
+        int free = getBounds().height - ABOVE;
+        List<Line> kept = new ArrayList<>();
+        for (Line line : List.of(name, value, wear, range, facts)) {
+            if (!line.text().isEmpty() && (kept.isEmpty() || height(line.font()) <= free)) {
+                kept.add(line);
+                free -= height(line.font());
+            }
         }
-        graphics.setFont(font);
-        graphics.drawString(fitting(text, font), getBounds().x + INDENT, y);
-        return text.isEmpty() ? y : y + height(font);
+        return Stream.of(name, facts, value, range, wear).filter(kept::contains).toList();
     }
 
     /** The text, cut with an ellipsis where it is too long; the tooltip has all of it. */

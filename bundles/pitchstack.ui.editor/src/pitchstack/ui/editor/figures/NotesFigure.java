@@ -47,6 +47,9 @@ public final class NotesFigure extends SceneFigure {
     void paintScene(Graphics graphics) {
         Extent px = scene().mapping().px(scene().places().bodies().get(body).extent());
         paintName(graphics, px);
+        if (!scene().bands().roomy()) {
+            return;
+        }
         graphics.setFont(look().small());
         if (body < scene().places().stages().size()) {
             new RowNotes(graphics, look(), scene(), px, getBounds().y + 1).base(body);

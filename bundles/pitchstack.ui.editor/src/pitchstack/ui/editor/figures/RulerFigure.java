@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.units.RulerStep;
+import pitchstack.edit.TrueMinus;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
@@ -19,7 +20,6 @@ public final class RulerFigure extends SceneFigure {
     private static final int STOP = 5;
     /** The height of the line that strikes out what lies beyond a stop. */
     private static final int STRIKE = 3;
-    private static final int LEAST_STEP_PX = 84;
 
     private String title = "";
     private String position = "";
@@ -92,7 +92,7 @@ public final class RulerFigure extends SceneFigure {
     }
 
     private void paintTicks(Graphics graphics, Extent open, Extent flag, int foot) {
-        RulerStep step = RulerStep.of(scene().spec().scale(), LEAST_STEP_PX / scene().mapping().pxPerCount());
+        RulerStep step = scene().ruler();
         Extent places = scene().mapping().places(open);
         long first = (long) Math.floor(places.from() / step.counts());
         long last = (long) Math.ceil(places.to() / step.counts());
@@ -103,10 +103,11 @@ public final class RulerFigure extends SceneFigure {
                 graphics.setForegroundColor(part == 0 ? look().ink() : look().softInk());
                 graphics.drawLine(x, foot - (part == 0 ? LONG_TICK : SHORT_TICK), x, foot);
             }
-            String text = step.label().apply(k);
+            String text = TrueMinus.in(step.label().apply(k));
             int width = width(text, look().small());
             double x = scene().mapping().px(k * step.counts()) - width / 2.0;
-            if (x + width + PAD < flag.from() || x - PAD > flag.to()) {
+            boolean fits = x >= open.from() + 1 && x + width <= open.to() - 1;
+            if (fits && (x + width + PAD < flag.from() || x - PAD > flag.to())) {
                 graphics.setForegroundColor(look().softInk());
                 graphics.drawString(text, whole(x), foot - LONG_TICK - height(look().small()) - 1);
             }

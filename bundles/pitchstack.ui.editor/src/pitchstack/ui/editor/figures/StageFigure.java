@@ -57,6 +57,21 @@ public final class StageFigure extends Figure {
         label.show(scene, top, height, words);
     }
 
+    /** Whether a point is on its label. */
+    public boolean labelContains(int x, int y) {
+        return label.containsPoint(x, y);
+    }
+
+    /** The line of its name on the label. */
+    public Rectangle nameBounds() {
+        return label.lineBounds(0);
+    }
+
+    /** The line of its pitch on the label, or where that would be. */
+    public Rectangle factsBounds() {
+        return label.lineBounds(1);
+    }
+
     /** Marks it as selected, or not. */
     public void setSelected(boolean marked) {
         body.setSelected(marked);

@@ -3,9 +3,6 @@ package pitchstack.ui.editor.handlers;
 
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.ui.IWorkbenchPart;
-import org.eclipse.ui.handlers.HandlerUtil;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.NewStack;
 import pitchstack.edit.Session;
@@ -26,9 +23,6 @@ public final class AddStageHandler extends StageHandler {
         Stage stage = NewStack.stage(axis);
         session.run(AddElement.stage(axis, Elements.stage(element).map(below -> Elements.number(below) + 1)
                 .orElse(axis.getStages().size()), stage));
-        IWorkbenchPart part = HandlerUtil.getActivePart(event);
-        if (part != null && part.getSite().getSelectionProvider() != null) {
-            part.getSite().getSelectionProvider().setSelection(new StructuredSelection(stage));
-        }
+        select(event, stage);
     }
 }

@@ -2,6 +2,7 @@
 package pitchstack.ui.editor.handlers;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
@@ -60,7 +61,7 @@ final class Opening {
     void untitled() {
         String name = "untitled." + StackFile.EXTENSION;
         Resource document = new ResourceImpl(URI.createURI("untitled:" + name));
-        document.getContents().add(NewStack.positioner());
+        document.getContents().add(NewStack.positioner(NewStack.unit(Locale.getDefault())));
         open(new UntitledInput(name, document));
     }
 

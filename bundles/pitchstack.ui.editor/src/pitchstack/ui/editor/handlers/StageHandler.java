@@ -7,7 +7,9 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.expressions.IEvaluationContext;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.ui.ISources;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.handlers.HandlerUtil;
 import pitchstack.edit.Session;
 import pitchstack.ui.editor.parts.Elements;
@@ -27,6 +29,14 @@ abstract class StageHandler extends AbstractHandler {
         Optional<EObject> element = Elements.selected(HandlerUtil.getCurrentSelection(event)).filter(this::applies);
         element.flatMap(Session::of).ifPresent(session -> run(event, session, element.get()));
         return null;
+    }
+
+    /** Selects what a command has made, in the part it was called from. */
+    static void select(ExecutionEvent event, EObject element) {
+        IWorkbenchPart part = HandlerUtil.getActivePart(event);
+        if (part != null && part.getSite().getSelectionProvider() != null) {
+            part.getSite().getSelectionProvider().setSelection(new StructuredSelection(element));
+        }
     }
 
     /** Whether the command can do something with an element. */

@@ -1,24 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import pitchstack.core.units.Scale;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
-import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** The axis that is looked at. It hands every new scene down to all that is drawn. */
-public final class AxisEditPart extends AbstractGraphicalEditPart {
+public final class AxisEditPart extends SpokenEditPart {
     private final SideView view;
 
     AxisEditPart(Axis axis, SideView view) {
@@ -29,6 +30,11 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
     /** The axis. */
     public Axis axis() {
         return (Axis) getModel();
+    }
+
+    @Override
+    String spoken() {
+        return "Axis " + name() + ", carriage at " + view.position();
     }
 
     @Override
@@ -46,13 +52,34 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
     }
 
     @Override
-    protected List<Stage> getModelChildren() {
-        return axis().getStages();
+    protected List<EObject> getModelChildren() {
+        List<EObject> children = new ArrayList<>(axis().getStages());
+        children.addAll(axis().getTargets());
+        return children;
+    }
+
+    @Override
+    protected void addChildVisual(EditPart child, int index) {
+        if (child instanceof TargetEditPart target) {
+            axisFigure().marks().add(target.getFigure());
+        } else {
+            super.addChildVisual(child, index);
+        }
+    }
+
+    @Override
+    protected void removeChildVisual(EditPart child) {
+        if (child instanceof TargetEditPart target) {
+            axisFigure().marks().remove(target.getFigure());
+        } else {
+            super.removeChildVisual(child);
+        }
     }
 
     @Override
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(axisFigure()::setSelected));
+        installEditPolicy(EditPolicy.LAYOUT_ROLE, new PlacePolicy(view));
     }
 
     @Override
@@ -93,10 +120,14 @@ public final class AxisEditPart extends AbstractGraphicalEditPart {
         }
         Scene scene = view.scene();
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
-                "", "datum " + scene.spec().scale().format(scene.spec().datum()), ""));
+                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), ""));
         point();
         for (Object child : getChildren()) {
-            ((StageEditPart) child).show(scene);
+            if (child instanceof StageEditPart stage) {
+                stage.show(scene);
+            } else if (child instanceof TargetEditPart target) {
+                target.show(scene);
+            }
         }
     }
 

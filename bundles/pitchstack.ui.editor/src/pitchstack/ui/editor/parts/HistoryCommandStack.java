@@ -2,6 +2,8 @@
 package pitchstack.ui.editor.parts;
 
 import java.util.EventObject;
+import java.util.function.Consumer;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.common.command.CommandStackListener;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.commands.CommandStack;
@@ -11,6 +13,12 @@ import pitchstack.edit.Session;
 public final class HistoryCommandStack extends CommandStack {
     private final Session session;
     private final CommandStackListener forward = (EventObject event) -> notifyListeners();
+    private Consumer<EObject> added = element -> { };
+
+    /** @param selecting selects what an edit has added */
+    public void onAdded(Consumer<EObject> selecting) {
+        added = selecting;
+    }
 
     /** @param session the session whose history this is, until {@link #dispose} */
     public HistoryCommandStack(Session session) {
@@ -28,6 +36,7 @@ public final class HistoryCommandStack extends CommandStack {
             throw new IllegalArgumentException("Only edits change a document, not " + command);
         }
         session.run(wrapped.edit());
+        wrapped.added().ifPresent(added);
     }
 
     @Override

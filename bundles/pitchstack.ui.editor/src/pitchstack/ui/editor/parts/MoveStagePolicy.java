@@ -94,8 +94,9 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
         }
         StageWords words = new StageWords(part().stage(), part().rows(), index);
         String obstacle = words.obstacle(pointed(request));
+        String beyond = StageWords.beyond(view.session().analysis().spec(), view.session().shown());
         tip.setText("index " + StageWords.signed(index) + "   " + view.position()
-                + (obstacle.isEmpty() ? "" : "\n" + obstacle));
+                + (obstacle.isEmpty() ? "" : "\n" + obstacle) + (beyond.isEmpty() ? "" : "\n" + beyond));
         tip.setSize(tip.getPreferredSize());
         Point at = request.getLocation().getCopy();
         tip.translateToRelative(at);

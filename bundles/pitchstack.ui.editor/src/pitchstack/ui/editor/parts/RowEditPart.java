@@ -7,7 +7,6 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.requests.SelectionRequest;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 import pitchstack.core.stack.RowPair;
@@ -18,9 +17,8 @@ import pitchstack.model.WornRange;
 import pitchstack.ui.editor.figures.RowFigure;
 import pitchstack.ui.editor.places.Scene;
 
-/** A row of teeth. Pressing it selects it, dragging it moves the body that it is on,
- * and dragging along it with Shift held marks teeth. */
-public final class RowEditPart extends AbstractGraphicalEditPart implements Tipped {
+/** A row of teeth. Pressing it selects it, dragging it moves the body it is on, and dragging with Shift held marks teeth. */
+public final class RowEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
 
     RowEditPart(Row row, SideView view) {
@@ -55,6 +53,7 @@ public final class RowEditPart extends AbstractGraphicalEditPart implements Tipp
     @Override
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(rowFigure()::setSelected));
+        installEditPolicy(RowEnds.ROLE, new RowEnds(view));
     }
 
     @Override
@@ -74,6 +73,11 @@ public final class RowEditPart extends AbstractGraphicalEditPart implements Tipp
         int body = stage.number() + (isBase() ? 0 : 1);
         return body == 0 ? new SelectEditPartTracker(pressed)
                 : new StageDragTracker(pressed, (StageEditPart) stage.getParent().getChildren().get(body - 1), view);
+    }
+
+    @Override
+    String spoken() {
+        return tip();
     }
 
     @Override

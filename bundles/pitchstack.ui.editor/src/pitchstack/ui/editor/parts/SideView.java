@@ -13,6 +13,7 @@ import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
 import pitchstack.model.Row;
+import pitchstack.edit.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
@@ -34,6 +35,7 @@ public final class SideView {
     private Runnable changed = () -> { };
     private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
     private Mapping mapping;
+    private AxisSpec trial;
     private boolean fitted = true;
     private boolean edgeScrolling;
 
@@ -75,14 +77,31 @@ public final class SideView {
         return look;
     }
 
+    /** The axis as it is to be drawn now. */
+    AxisSpec spec() {
+        return trial == null ? session.analysis().spec() : trial;
+    }
+
+    /**
+     * Draws other numbers without changing the document; the scale stays as it is meanwhile.
+     *
+     * @param other the axis with as many stages, or {@code null} for what the document says
+     */
+    void tryOut(AxisSpec other) {
+        trial = other;
+        changed.run();
+    }
+
     /** The scene as it is to be drawn now. */
     public Scene scene() {
-        AxisSpec spec = session.analysis().spec();
+        AxisSpec spec = spec();
         Setting shown = session.shown();
         AxisPlaces places = AxisPlaces.of(spec, shown);
         Rectangle seen = seen();
-        mapping = fitted || mapping == null ? Mapping.fit(places.reach(), seen.width)
-                : new Mapping(places.reach(), mapping.pxPerCount());
+        if (trial == null || mapping == null) {
+            mapping = fitted || mapping == null ? Mapping.fit(places.reach(), seen.width)
+                    : new Mapping(places.reach(), mapping.pxPerCount());
+        }
         // Room for the scroll bar is always kept, so that showing it does not call for the other one.
         Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y);
         return new Scene(spec, places, mapping, bands, seen.x, seen.y, seen.width, seen.height);
@@ -103,7 +122,7 @@ public final class SideView {
     /** The carriage's position as shown, in words. */
     public String position() {
         AxisSpec spec = session.analysis().spec();
-        return spec.scale().format(spec.position(session.shown()));
+        return TrueMinus.in(spec.scale().format(spec.position(session.shown())));
     }
 
     /** What the ruler measures, with its unit. */

@@ -8,13 +8,15 @@ import org.eclipse.swt.events.KeyEvent;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.edit.MoveStage;
+import pitchstack.edit.ResizeRow;
 import pitchstack.model.Axis;
+import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.places.StageTravel;
 
 /**
  * The keys of the drawing. Left and right move the selected stage by a tooth, with Shift or Ctrl by ten; up and down
- * select the next stage; Ctrl+Home and Ctrl+End move it to its first and last index. Home, End and the page keys scroll.
+ * select the next stage; plus and minus lengthen and shorten the selected row; Ctrl+Home and Ctrl+End move it to its first and last index. Home, End and the page keys scroll.
  */
 final class StackKeys extends KeyHandler {
     private static final int MANY = 10;
@@ -41,9 +43,22 @@ final class StackKeys extends KeyHandler {
             case SWT.PAGE_UP -> viewer.view().scrollBy(-PAGE);
             case SWT.PAGE_DOWN -> viewer.view().scrollBy(PAGE);
             default -> {
-                return super.keyPressed(event);
+                return typed(event) || super.keyPressed(event);
             }
         }
+        return true;
+    }
+
+    /** Plus and minus lengthen and shorten the selected row, at its end or, with Alt, at tooth 0. */
+    private boolean typed(KeyEvent event) {
+        int teeth = event.character == '+' ? 1 : event.character == '-' ? -1 : 0;
+        Optional<Row> row = viewer.selectedElement().filter(Row.class::isInstance).map(Row.class::cast);
+        if (teeth == 0 || row.isEmpty() || (event.stateMask & SWT.MOD1) != 0
+                || ResizeRow.allowed(row.get(), teeth) != teeth) {
+            return false;
+        }
+        boolean start = (event.stateMask & SWT.MOD3) != 0;
+        viewer.view().session().run(new ResizeRow(row.get(), start ? teeth : 0, start ? 0 : teeth));
         return true;
     }
 

@@ -6,6 +6,7 @@ import org.eclipse.gef.EditPartFactory;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
+import pitchstack.model.Target;
 import pitchstack.model.WornRange;
 
 /** Which element of a document is drawn by what. */
@@ -29,6 +30,9 @@ final class StackPartFactory implements EditPartFactory {
         }
         if (model instanceof WornRange range) {
             return new WornRangeEditPart(range, view);
+        }
+        if (model instanceof Target target) {
+            return new TargetEditPart(target, view);
         }
         throw new IllegalArgumentException("Not drawn: " + model);
     }

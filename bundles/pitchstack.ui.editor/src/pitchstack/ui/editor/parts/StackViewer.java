@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.GraphicsSource;
@@ -25,6 +26,7 @@ import org.eclipse.swt.events.MouseListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import pitchstack.edit.Properties;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Row;
@@ -33,6 +35,7 @@ import pitchstack.ui.editor.places.RowPlace;
 /** Shows the axis that a session looks at. Select by model elements; which parts draw them is nobody else's concern. */
 public final class StackViewer extends GraphicalViewerImpl {
     private SideView view;
+    private Consumer<Boolean> typing = now -> { };
 
     /**
      * Makes the canvas and shows the session's axis on it.
@@ -117,6 +120,23 @@ public final class StackViewer extends GraphicalViewerImpl {
             }
             reveal(part);
         }
+    }
+
+    /** @param told that typing in the drawing begins, and that it has ended */
+    public void onTyping(Consumer<Boolean> told) {
+        typing = told;
+    }
+
+    /** Opens a field in which the name or the pitch of the selected stage is typed. */
+    public void edit(String fact) {
+        selectedElement().flatMap(Elements::stage).map(getEditPartRegistry()::get)
+                .ifPresent(part -> edit((StageEditPart) part, fact));
+    }
+
+    void edit(StageEditPart part, String fact) {
+        reveal(part);
+        Properties.of(view.session(), part.stage()).stream().filter(property -> property.id().equals(fact)).findFirst()
+                .ifPresent(property -> new InPlaceField(canvas(), part.fieldBounds(fact), view.session(), property, typing));
     }
 
     /** The tooth of a row at a pixel of the drawing; empty beside the row, or if the row is not drawn. */

@@ -8,14 +8,17 @@ import org.eclipse.gef.requests.ChangeBoundsRequest;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 
 /**
- * Selects what was pressed, and drags the body that it is part of along the axis. Escape puts the body back. Near the
+ * Selects what was pressed, and drags the body that it is part of along the axis, or up and down to another place of the
+ * stack, whichever way the drag begins. Escape puts the body back. Near the
  * sides of the window the drawing scrolls along.
  */
 final class StageDragTracker extends SelectEditPartTracker {
     private final StageEditPart moved;
     private final SideView view;
     private final ChangeBoundsRequest request = new ChangeBoundsRequest(RequestConstants.REQ_MOVE);
+    private final ChangeBoundsRequest reorder = new ChangeBoundsRequest(ReorderPolicy.REORDER);
     private int scrolledBefore;
+    private boolean upOrDown;
 
     /**
      * @param pressed what is selected
@@ -27,6 +30,7 @@ final class StageDragTracker extends SelectEditPartTracker {
         this.moved = moved;
         this.view = view;
         request.setEditParts(moved);
+        reorder.setEditParts(moved);
     }
 
     @Override
@@ -42,6 +46,8 @@ final class StageDragTracker extends SelectEditPartTracker {
 
     @Override
     protected boolean handleDragStarted() {
+        // Decided once, so that a stage that is moved along does not jump to another place by a shaky hand.
+        upOrDown = Math.abs(getDragMoveDelta().height) > Math.abs(getDragMoveDelta().width);
         return stateTransition(STATE_DRAG, STATE_DRAG_IN_PROGRESS);
     }
 
@@ -49,7 +55,7 @@ final class StageDragTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             follow();
-            if (view.edge(getStartLocation()) == 0) {
+            if (!upOrDown && view.edge(getStartLocation()) == 0) {
                 view.scrollAtEdge(getLocation(), this::followIfDragging);
             }
         }
@@ -63,6 +69,12 @@ final class StageDragTracker extends SelectEditPartTracker {
     }
 
     private void follow() {
+        if (upOrDown) {
+            reorder.setLocation(getLocation());
+            moved.showSourceFeedback(reorder);
+            setCurrentCommand(moved.getCommand(reorder));
+            return;
+        }
         Point delta = new Point(getDragMoveDelta().width + view.scrolled().x - scrolledBefore, 0);
         request.setMoveDelta(delta);
         request.setLocation(getLocation());
@@ -76,8 +88,13 @@ final class StageDragTracker extends SelectEditPartTracker {
             return super.handleButtonUp(button);
         }
         setState(STATE_TERMINAL);
-        executeCurrentCommand();
-        moved.eraseSourceFeedback(request);
+        if (upOrDown) {
+            moved.eraseSourceFeedback(reorder);
+            executeCurrentCommand();
+        } else {
+            executeCurrentCommand();
+            moved.eraseSourceFeedback(request);
+        }
         return true;
     }
 
@@ -85,7 +102,7 @@ final class StageDragTracker extends SelectEditPartTracker {
     @Override
     public void deactivate() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
-            moved.eraseSourceFeedback(request);
+            moved.eraseSourceFeedback(upOrDown ? reorder : request);
             setState(STATE_INVALID);
         }
         super.deactivate();

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.gef.requests.SelectionRequest;
 import pitchstack.core.stack.RowPair;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
@@ -18,7 +20,7 @@ import pitchstack.ui.editor.figures.StageFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A stage with the body it moves. */
-public final class StageEditPart extends AbstractGraphicalEditPart implements Tipped {
+public final class StageEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
 
     StageEditPart(Stage stage, SideView view) {
@@ -36,7 +38,7 @@ public final class StageEditPart extends AbstractGraphicalEditPart implements Ti
     }
 
     RowPair rows() {
-        return view.session().analysis().spec().stages().get(number()).rows();
+        return view.spec().stages().get(number()).rows();
     }
 
     @Override
@@ -62,6 +64,7 @@ public final class StageEditPart extends AbstractGraphicalEditPart implements Ti
     protected void createEditPolicies() {
         installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(stageFigure()::setSelected));
         installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveStagePolicy(view));
+        installEditPolicy(ReorderPolicy.REORDER, new ReorderPolicy(view));
     }
 
     @Override
@@ -69,8 +72,32 @@ public final class StageEditPart extends AbstractGraphicalEditPart implements Ti
         return new StageDragTracker(this, this, view);
     }
 
+    /** A double click on the label edits the name on its first line, and the pitch below. */
+    @Override
+    public void performRequest(Request request) {
+        if (RequestConstants.REQ_OPEN.equals(request.getType()) && request instanceof SelectionRequest click) {
+            Point at = click.getLocation().getCopy();
+            stageFigure().translateToRelative(at);
+            if (stageFigure().labelContains(at.x, at.y)) {
+                ((StackViewer) getViewer()).edit(this, at.y < stageFigure().factsBounds().y ? "name" : "pitch");
+            }
+        }
+    }
+
+    /** Where a fact stands on the label, in the canvas. */
+    Rectangle fieldBounds(String fact) {
+        Rectangle bounds = fact.equals("name") ? stageFigure().nameBounds() : stageFigure().factsBounds();
+        stageFigure().translateToAbsolute(bounds);
+        return bounds;
+    }
+
     private StageWords words() {
         return new StageWords(stage(), rows(), view.session().shown().index(number()));
+    }
+
+    @Override
+    String spoken() {
+        return words().sentence();
     }
 
     @Override

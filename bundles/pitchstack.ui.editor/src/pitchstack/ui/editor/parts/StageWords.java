@@ -4,12 +4,16 @@ package pitchstack.ui.editor.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import pitchstack.core.check.CurrentBeyondTravel;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
+import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
+import pitchstack.edit.TrueMinus;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.LabelFigure;
 
@@ -29,7 +33,7 @@ public record StageWords(Stage stage, RowPair rows, int index) {
     /** The label at the left. */
     public LabelFigure.Words label() {
         return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(),
-                "index " + signed(index), range() + ", " + rows.engagedBase(index).count() + " engaged", wear());
+                "index " + signed(index), range() + ", " + engaged(), wear());
     }
 
     /** All of it, for a tooltip. */
@@ -68,6 +72,16 @@ public record StageWords(Stage stage, RowPair rows, int index) {
                 ? "Index " + signed(pointed) + " is barred: " + marks(pointed, Wear.BARRED) + "." : "";
     }
 
+    /**
+     * How far a setting puts the carriage beyond a stop.
+     *
+     * @return a phrase with the distance and the stop, or nothing where it stands between the stops
+     */
+    public static String beyond(AxisSpec axis, Setting setting) {
+        return CurrentBeyondTravel.overrun(axis, setting).map(overrun -> TrueMinus.in(axis.scale().formatSize(overrun.by())
+                + " beyond the stop at " + axis.scale().format(axis.scale().wrap(overrun.stop())))).orElse("");
+    }
+
     /** What people call it. */
     public String name() {
         return stage.getName() == null || stage.getName().isBlank() ? "stage without a name" : stage.getName();
@@ -77,9 +91,15 @@ public record StageWords(Stage stage, RowPair rows, int index) {
         return stage.getPitch() == null ? "no pitch" : stage.getPitch();
     }
 
-    private String range() {
+    /** The index range. */
+    String range() {
         IndexRange range = rows.indices();
         return range.isEmpty() ? "rows never meet" : signed(range.first()) + " to " + signed(range.last());
+    }
+
+    /** How many teeth are engaged. */
+    String engaged() {
+        return rows.engagedBase(index).count() + " engaged";
     }
 
     private String wear() {

@@ -5,13 +5,12 @@ import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import pitchstack.model.WornRange;
 import pitchstack.ui.editor.figures.WornRangeFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** Marked teeth of a row. */
-public final class WornRangeEditPart extends AbstractGraphicalEditPart implements Tipped {
+public final class WornRangeEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
 
     WornRangeEditPart(WornRange range, SideView view) {
@@ -41,6 +40,11 @@ public final class WornRangeEditPart extends AbstractGraphicalEditPart implement
     @Override
     public DragTracker getDragTracker(Request request) {
         return rowPart().tracker(this, request);
+    }
+
+    @Override
+    String spoken() {
+        return tip().replace("\n", ", ");
     }
 
     @Override

@@ -15,23 +15,30 @@ public record Bands(int stages, int top, int body, int teeth) {
     public static final int RULER = 44;
     /** The height of the solid part of a row, between its teeth and its body. */
     public static final int STRIP = 8;
-    /** A body holds three lines of small text: marks of the row above, its name, marks of the row below. */
-    static final int LEAST_BODY = 52;
+    /** From here on a body holds three lines of small text: marks of the row above, its name, marks of the row below. */
+    public static final int ROOMY_BODY = 52;
+    /** A body that holds its name. Lower ones could not be read or taken hold of; the drawing scrolls instead. */
+    static final int LEAST_BODY = 24;
     static final int MOST_BODY = 84;
-    static final int LEAST_TEETH = 24;
+    /** Teeth of this height are given up only where the drawing would not fit otherwise. */
+    static final int USUAL_TEETH = 24;
+    static final int LEAST_TEETH = 14;
     static final int MOST_TEETH = 34;
     /** The gap between ruler and carriage, and below the base. */
     private static final int GAP = 14;
 
     /**
-     * Shares out a height.
+     * Shares out a height, first to all bodies down to their names, then to teeth and bodies for what else they show.
      *
      * @param stages how many stages there are, at least 0
-     * @param height what there is; where it is too little the drawing is higher, and scrolls
+     * @param height what there is; where it is too little even for names the drawing is higher, and scrolls
      */
     public static Bands of(int stages, int height) {
         int free = height - RULER - 2 * GAP;
-        int forTeeth = clamp(free / 12, LEAST_TEETH, MOST_TEETH);
+        int forTeeth = clamp(free / 12, USUAL_TEETH, MOST_TEETH);
+        if (stages > 0 && free < stages * (2 * STRIP + forTeeth) + (stages + 1) * LEAST_BODY) {
+            forTeeth = clamp((free - (stages + 1) * LEAST_BODY) / stages - 2 * STRIP, LEAST_TEETH, USUAL_TEETH);
+        }
         int body = clamp((free - stages * (2 * STRIP + forTeeth)) / (stages + 1), LEAST_BODY, MOST_BODY);
         int used = stages * (2 * STRIP + forTeeth) + (stages + 1) * body;
         return new Bands(stages, RULER + GAP + Math.max(0, (free - used) / 2), body, forTeeth);
@@ -39,6 +46,11 @@ public record Bands(int stages, int top, int body, int teeth) {
 
     private static int clamp(int value, int least, int most) {
         return Math.max(least, Math.min(most, value));
+    }
+
+    /** Whether a body has room for marks and numbers of its rows beside its name. */
+    public boolean roomy() {
+        return body >= ROOMY_BODY;
     }
 
     /** The height of a stage, from the top of its moved body to the bottom of its base row. */
@@ -49,6 +61,22 @@ public record Bands(int stages, int top, int body, int teeth) {
     /** The top of a stage, 0 being the lowest; for −1 the top of the base. */
     public int stageTop(int stage) {
         return top + (stages - 1 - stage) * stageHeight();
+    }
+
+    /** The place of the stack for a new stage that is nearest to a height, from 0 on the base to the number of stages. */
+    public int gap(int y) {
+        int nearest = 0;
+        for (int gap = 1; gap <= stages; gap++) {
+            if (Math.abs(gapY(gap) - y) < Math.abs(gapY(nearest) - y)) {
+                nearest = gap;
+            }
+        }
+        return nearest;
+    }
+
+    /** Where a new stage would go in: the top of the body that it would stand on. */
+    public int gapY(int gap) {
+        return stageTop(gap - 1);
     }
 
     /** The top of the strip of a stage's rider row. */

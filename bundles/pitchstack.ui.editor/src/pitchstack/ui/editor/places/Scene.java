@@ -2,6 +2,7 @@
 package pitchstack.ui.editor.places;
 
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.RulerStep;
 
 /**
  * All that the figures need to draw an axis once.
@@ -17,9 +18,24 @@ import pitchstack.core.stack.AxisSpec;
  */
 public record Scene(AxisSpec spec, AxisPlaces places, Mapping mapping, Bands bands, int left, int top, int width,
         int height) {
+    /** The least distance of two numbers on the ruler. */
+    private static final int LEAST_STEP_PX = 84;
+
     /** The pixels across in which teeth are seen, right of the labels. */
     public Extent open() {
         return new Extent(left + Mapping.GUTTER, Math.max(left + Mapping.GUTTER, left + width));
+    }
+
+    /** The divisions of the ruler. */
+    public RulerStep ruler() {
+        return RulerStep.of(spec.scale(), LEAST_STEP_PX / mapping.pxPerCount());
+    }
+
+    /** The small tick of the ruler that is nearest to a pixel, as a position not brought into one turn. */
+    public long snapped(double px) {
+        RulerStep step = ruler();
+        double tick = step.counts() / step.parts();
+        return Math.round(Math.rint(mapping.place(px) / tick) * tick);
     }
 
     /** The pixels of a row. */

@@ -22,6 +22,7 @@ import pitchstack.ui.views.guide.GuideText.Indent;
 import pitchstack.ui.views.guide.GuideText.Look;
 import pitchstack.ui.views.guide.GuideText.Span;
 import pitchstack.ui.views.guide.GuideText.Table;
+import pitchstack.ui.views.Accessibles;
 
 /** Paints a page of the guide. */
 final class GuideCanvas {
@@ -34,6 +35,7 @@ final class GuideCanvas {
 
     GuideCanvas(Composite parent) {
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
+        Accessibles.name(text, "User guide");
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setLineSpacing(2);
         resources = new LocalResourceManager(JFaceResources.getResources(), text);

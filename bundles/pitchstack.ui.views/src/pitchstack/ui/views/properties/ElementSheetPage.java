@@ -18,6 +18,7 @@ import org.eclipse.ui.views.properties.IPropertySheetEntry;
 import org.eclipse.ui.views.properties.PropertySheetPage;
 import org.eclipse.ui.views.properties.PropertySheetSorter;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.ActiveSession;
 import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
@@ -38,6 +39,7 @@ final class ElementSheetPage extends PropertySheetPage {
     public void createControl(Composite parent) {
         book = new PageBook(parent, SWT.NONE);
         super.createControl(book);
+        Accessibles.name(super.getControl(), "Properties");
         message = new Message(book);
         message.say("Select a stage, a row, marked teeth or a target, and its facts are shown here to read and to change.");
         showWhatThereIs();

@@ -68,8 +68,7 @@ class CheckTest {
 
     @Test
     void sumsUpAndPutsTheWorstFirst() throws Exception {
-        String all = StackTexts.WARNED.replace("tolerance=", "low=\"1 mm\" high=\"100 mm\" tolerance=")
-                .replace("title=", "lineWidth=\"2 mm\" title=");
+        String all = StackTexts.withStops(StackTexts.WARNED).replace("title=", "lineWidth=\"2 mm\" title=");
         List<String> lines = CommandRun.of("check", StackTexts.write(folder, all)).lines();
         // With lines of 2 mm both the tip and the root gap of the printed 5 mm teeth are too small.
         assertEquals("Test bench: 3 warnings, 1 note.", lines.get(0));

@@ -30,8 +30,8 @@ final class StackTexts {
 
     /** A warning: with equal pitches one forward and one back moves nothing. */
     static final String WARNED = COMMON_PRACTICE.replace("4.9 mm", "5 mm").replace("\"Fine\"", "\"Fine\" source=\"printed\"");
-    /** A note: the datum, 0, lies outside the stops. */
-    static final String NOTED = COMMON_PRACTICE.replace("tolerance=", "low=\"1 mm\" high=\"100 mm\" tolerance=");
+    /** A note: the datum, 0, lies outside the stops; one tooth of the rack, 5 mm, lies inside. */
+    static final String NOTED = withStops(COMMON_PRACTICE);
 
     private StackTexts() {
     }
@@ -49,6 +49,12 @@ final class StackTexts {
     static String stage(String name, String pitch, int start, int baseTeeth, String worn) {
         return "<stages name=\"" + name + "\" pitch=\"" + pitch + "\" start=\"" + start + "\" minimumEngaged=\"10\">"
                 + "<baseRow teeth=\"" + baseTeeth + "\">" + worn + "</baseRow><riderRow teeth=\"20\"/></stages>\n";
+    }
+
+    /** Stops at 1 and 100 mm, with the carriage at 5 mm between them. */
+    static String withStops(String text) {
+        return text.replace("tolerance=", "low=\"1 mm\" high=\"100 mm\" tolerance=")
+                .replace("name=\"Rack\"", "name=\"Rack\" index=\"1\"");
     }
 
     /** Writes a text as a stack file and tells its name. */

@@ -78,7 +78,7 @@ class PropertiesTest {
     /** The rack of a new document: rider 30 of 100 teeth, 12 engaged, so −18 to 88. */
     @Test
     void showsWhatFollowsFromTheRows() {
-        assertEquals("-18 to 88", property(stage, "indices").text());
+        assertEquals("−18 to 88", property(stage, "indices").text());
         assertEquals("30", property(stage, "engaged").text());
         enter(stage, "index", "-18");
         assertEquals("12", property(stage, "engaged").text());

@@ -130,6 +130,6 @@ class SessionTest {
     @Test
     void namesEachEditInTheHistory() {
         session.run(new ApplySetting(axis, Setting.of(3, -3)));
-        assertEquals("Set “Axis” to [3, -3]", session.history().getUndoCommand().getLabel());
+        assertEquals("Set “Axis” to [3, −3]", session.history().getUndoCommand().getLabel());
     }
 }

@@ -23,23 +23,30 @@ import pitchstack.model.WornRange;
 
 /** Random edits of every kind: the document must be equal at each state on the way back and on the way forward. */
 class UndoTest {
-    private static final int EDITS = 120;
+    private static final int EDITS = 200;
+    private static final int MOST_STAGES = 6;
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
+    @ValueSource(longs = {1, 2, 3, 4, 5})
     void undoAndRedoPassThroughTheSameDocuments(long seed) {
         Random random = new Random(seed);
         Session session = Documents.session();
         List<EObject> states = new ArrayList<>(List.of(EcoreUtil.copy(session.positioner())));
         while (states.size() <= EDITS) {
             session.run(randomEdit(session, random));
+            // More stages than this only make the documents large.
+            while (session.axis().getStages().size() > MOST_STAGES) {
+                states.add(EcoreUtil.copy(session.positioner()));
+                session.run(new RemoveElement(session.axis().getStages().get(0)));
+            }
             states.add(EcoreUtil.copy(session.positioner()));
         }
-        for (int i = EDITS - 1; i >= 0; i--) {
+        int last = states.size() - 1;
+        for (int i = last - 1; i >= 0; i--) {
             session.history().undo();
             assertSame(states.get(i), session, seed, "undo to " + i);
         }
-        for (int i = 1; i <= EDITS; i++) {
+        for (int i = 1; i <= last; i++) {
             session.history().redo();
             assertSame(states.get(i), session, seed, "redo to " + i);
         }
@@ -58,7 +65,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(13)) {
+        return switch (stages == 0 ? 3 : random.nextInt(20)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -71,10 +78,21 @@ class UndoTest {
             case 8 -> shuffled(axis, random);
             case 9 -> axis.getTargets().isEmpty() ? AddElement.target(axis, target(random))
                     : new RemoveTargets(axis.getTargets().subList(0, 1 + random.nextInt(axis.getTargets().size())));
-            case 10 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
-            case 11 -> change(axis, random);
+            case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
+            case 17 -> change(axis, random);
+            case 10 -> new ReorderStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(stages));
+            case 11 -> PasteStages.duplicate(axis.getStages().get(random.nextInt(stages)));
+            case 12 -> PasteStages.of(axis, random.nextInt(stages + 1), axis.getStages().subList(0, random.nextInt(1, stages + 1)));
+            case 13 -> resized(randomRow(axis, random), random);
+            case 14 -> new PlaceStop(axis, session.analysis().spec().scale(), random.nextBoolean(), random.nextInt());
+            case 15 -> new MoveDatum(axis, session.analysis().spec(), random.nextInt());
             default -> typed(session, random);
         };
+    }
+
+    private static Edit resized(Row row, Random random) {
+        int atStart = ResizeRow.allowed(row, random.nextInt(41) - 20);
+        return random.nextBoolean() ? new ResizeRow(row, atStart, 0) : new ResizeRow(row, 0, atStart);
     }
 
     private static Edit shuffled(Axis axis, Random random) {

@@ -172,9 +172,13 @@ final class Desk {
     }
 
     static void key(int code, int state) {
+        key(code, state, code == SWT.ESC ? SWT.ESC : 0);
+    }
+
+    static void key(int code, int state, char character) {
         Event event = new Event();
         event.keyCode = code;
-        event.character = code == SWT.ESC ? SWT.ESC : 0;
+        event.character = character;
         event.stateMask = state;
         event.doit = true;
         canvas().notifyListeners(SWT.KeyDown, event);

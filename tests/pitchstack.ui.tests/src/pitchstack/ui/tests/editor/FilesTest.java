@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
@@ -92,6 +93,19 @@ class FilesTest {
         assertEquals(5, StackFile.load(saved).positioner().getAxes().get(0).getStages().get(0).getIndex());
         assertArrayEquals(before, Files.readAllBytes(example));
         assertSame(copy, Desk.open(saved), "it is this file's editor now");
+    }
+
+    @Test
+    void asksInPlainWordsBeforeChangesAreLost() throws IOException {
+        IEditorPart editor = Desk.open(file("stack.pitchstack"));
+        move(editor, 3);
+        String said = Answers.dialog("Save Changes", SWT.ESC, () -> Desk.page().closeEditor(editor, true));
+        assertTrue(said.contains("stack.pitchstack"), said);
+        assertFalse(said.toLowerCase(Locale.ROOT).contains("resource"), said);
+        assertTrue(editor.isDirty(), "closing the question keeps the file open");
+        said = Answers.dialog("Reset Layout", SWT.ESC, () -> Desk.menuItem("Window", "Reset Layout").notifyListeners(
+                SWT.Selection, new Event()));
+        assertFalse(said.toLowerCase(Locale.ROOT).contains("perspective"), said);
     }
 
     @Test

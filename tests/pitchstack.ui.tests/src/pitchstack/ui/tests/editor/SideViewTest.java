@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.MenuItem;
@@ -126,15 +128,60 @@ class SideViewTest {
         Desk.release(body.x - sight.teeth(1, 9), body.y);
         assertEquals(-9, stage(1).getIndex());
         MenuItem undo = Desk.menuItem("Edit", "Undo");
-        assertEquals("Undo Move “Fine stage” to -9", Desk.plain(undo.getText()));
+        assertEquals("Undo Move “Fine stage” to −9", Desk.plain(undo.getText()));
         Desk.command(UNDO);
         assertEquals(0, stage(1).getIndex());
         assertFalse(editor.isDirty());
         assertEquals("0.000 mm", position());
-        assertEquals("Redo Move “Fine stage” to -9", Desk.plain(Desk.menuItem("Edit", "Redo").getText()));
+        assertEquals("Redo Move “Fine stage” to −9", Desk.plain(Desk.menuItem("Edit", "Redo").getText()));
         Desk.command(REDO);
         assertEquals(-9, stage(1).getIndex());
-        assertEquals("-44.100 mm", position());
+        assertEquals("−44.100 mm", position());
+    }
+
+    @Test
+    void tellsInTheStatusLineWhatIsSoAfterUndoAndInAnotherEditor() throws IOException {
+        open(Stacks.pair());
+        Point body = sight.body(0);
+        Desk.click(body.x, body.y);
+        Desk.key(SWT.ARROW_RIGHT, 0);
+        assertTrue(status().contains("at 5.000 mm; Rack, index +1"), status());
+        Desk.command(UNDO);
+        assertTrue(status().contains("at 0.000 mm; Rack, index 0"), status());
+        Positioner other = Stacks.pair();
+        other.getAxes().get(0).getStages().get(0).setIndex(-3);
+        Desk.open(Stacks.save(other, folder.resolve("other.pitchstack")));
+        assertTrue(status().contains("at −15.000 mm"), status());
+        Desk.page().activate(editor);
+        Desk.settle();
+        assertTrue(status().contains("at 0.000 mm"), status());
+    }
+
+    private static String status() {
+        return Desk.controls(Desk.shell(), control -> control.getClass().getSimpleName().equals("StatusLine")).stream()
+                .flatMap(line -> Desk.controls((Composite) line, control -> control instanceof CLabel).stream())
+                .map(label -> ((CLabel) label).getText()).findFirst().orElseThrow();
+    }
+
+    @Test
+    void saysThatAStageIsDraggedBeyondAStop() throws IOException {
+        Positioner positioner = Stacks.pair();
+        positioner.getAxes().get(0).setHigh("20 mm");
+        open(positioner);
+        Point body = sight.body(0);
+        Desk.press(body.x, body.y);
+        Desk.dragTo(body.x + sight.teeth(0, 4), body.y);
+        assertFalse(shows("beyond the stop"), "20 mm is the stop itself");
+        Desk.dragTo(body.x + sight.teeth(0, 6), body.y);
+        assertTrue(shows("+30.000 mm from 0.000 mm, 10.000 mm beyond the stop at 20.000 mm"));
+        Desk.release(body.x + sight.teeth(0, 6), body.y);
+        assertTrue(shows("10.000 mm beyond the stop at 20.000 mm"));
+        assertEquals(List.of("current-beyond-travel"), session.analysis().findings().stream().map(f -> f.id()).toList());
+    }
+
+    private static boolean shows(String text) {
+        return !Desk.controls(Desk.shell(), control -> control instanceof Label label && label.isVisible()
+                && label.getText().contains(text)).isEmpty();
     }
 
     @Test

@@ -57,6 +57,27 @@ final class Sight {
         return new Point((int) mapping().px(cell), bands().baseTop(stage) + Bands.STRIP / 2);
     }
 
+    /** The height at which a new stage goes to a place of the stack. */
+    int gapY(int place) {
+        return bands().stageTop(place - 1);
+    }
+
+    /** The pixel of a position. */
+    int px(double position) {
+        return (int) Math.round(mapping().px(position));
+    }
+
+    /** The position of a pixel. */
+    double position(int px) {
+        return mapping().place(px);
+    }
+
+    /** The end of a base row on the strip below its teeth; the first end is that of tooth 0. */
+    Point baseEnd(int stage, boolean first) {
+        double edge = places().stages().get(stage).base().edge(first ? 0 : places().stages().get(stage).base().teeth());
+        return new Point((int) Math.round(mapping().px(edge)), bands().baseTop(stage) + Bands.STRIP / 2);
+    }
+
     /** Pixels of so many teeth of a stage. */
     int teeth(int stage, int count) {
         return (int) Math.round(count * spec().stages().get(stage).pitch() * mapping().pxPerCount());

@@ -58,6 +58,13 @@ final class Stacks {
         return positioner;
     }
 
+    /** An axis without a stage. */
+    static Positioner empty() {
+        Positioner positioner = pair();
+        positioner.getAxes().get(0).getStages().clear();
+        return positioner;
+    }
+
     /** Two axes, X and Y. */
     static Positioner plate() {
         Positioner positioner = pair();

@@ -11,7 +11,7 @@ public final class Checks {
             new MarksOverlap(), new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
             new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
             new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(),
-            new CurrentBeyondShiftLimit(), new ToleranceNegative(),
+            new CurrentBeyondShiftLimit(), new CurrentBeyondTravel(), new ToleranceNegative(),
             new WantedStepNotPositive(), new NumbersTooLarge());
 
     private Checks() { }

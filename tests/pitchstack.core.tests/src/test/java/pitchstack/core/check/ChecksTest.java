@@ -224,6 +224,39 @@ final class ChecksTest {
     }
 
     @Test
+    void findsACarriageThatStandsBeyondAStop() {
+        AxisSpec stopped = withStops(GOOD, -10 * MM, 100 * MM);
+        CurrentBeyondTravel check = new CurrentBeyondTravel();
+        // 20 teeth of 5 mm end at the stop; 21 of them less one of 4.9 mm are 0.1 mm beyond it. −3 · 5 + 4.9 = −10.1 mm.
+        assertFindsNothing(check, new Subject(stopped, Setting.of(20, 0), LINE_M));
+        assertFindsNothing(check, new Subject(stopped, Setting.of(-2, 0), LINE_M));
+        Finding found = assertFinds(check, new Subject(stopped, Setting.of(21, -1), LINE_M), "current-beyond-travel",
+                Severity.WARNING, Place.AXIS);
+        assertEquals("The carriage stands at 100.100 mm, 0.100 mm beyond the stop at 100.000 mm; move it back between the "
+                + "stops, or correct the stop.", found.sentence());
+        assertEquals("-10.000 mm", check.apply(new Subject(stopped, Setting.of(-3, 1), LINE_M)).get(0).limit());
+        assertFindsNothing(check, new Subject(GOOD, Setting.of(188, 33), LINE_M));
+        assertFindsNothing(check, new Subject(stopped, Setting.of(1000, 0), LINE_M));
+        assertFindsNothing(check, new Subject(withStops(GOOD, 100 * MM, 99 * MM), Setting.of(0, 0), LINE_M));
+    }
+
+    @Test
+    void findsATableThatStandsBeyondAStopOnTheShorterWay() {
+        RotaryScale scale = new RotaryScale(RotaryScale.ARC_SECONDS);
+        AxisSpec ring = Stacks.axis(scale, Stacks.stage("ring", 3600, -180, 180));
+        CurrentBeyondTravel check = new CurrentBeyondTravel();
+        AxisSpec overZero = withStops(ring, 350 * 3600L, 10 * 3600L);
+        for (int inside : new int[] {-10, 0, 10}) {
+            assertFindsNothing(check, new Subject(overZero, Setting.of(inside), LINE_M));
+        }
+        assertEquals(new CurrentBeyondTravel.Overrun(10 * 3600L, 3600),
+                CurrentBeyondTravel.overrun(overZero, Setting.of(11)).orElseThrow());
+        assertEquals(new CurrentBeyondTravel.Overrun(350 * 3600L, 2 * 3600),
+                CurrentBeyondTravel.overrun(overZero, Setting.of(-12)).orElseThrow());
+        assertFindsNothing(check, new Subject(withStops(ring, 0L, 360 * 3600L - 1), Setting.of(180), LINE_M));
+    }
+
+    @Test
     void findsReversedTravelLimitsOfALinearAxis() {
         assertFinds(new LimitsReversed(), subject(withStops(GOOD, 100 * MM, 99 * MM)), "limits-reversed",
                 Severity.ERROR, Place.AXIS);

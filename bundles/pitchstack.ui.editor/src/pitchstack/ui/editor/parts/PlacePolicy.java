@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.editpolicies.GraphicalEditPolicy;
+import org.eclipse.gef.requests.CreateRequest;
+import pitchstack.model.Row;
+import pitchstack.ui.editor.palette.Piece;
+import pitchstack.ui.editor.palette.Placing;
+import pitchstack.ui.editor.places.Scene;
+
+/** Places a piece where the pointer is: a stage between two bodies, a mark at a position, a worn tooth on a row. */
+final class PlacePolicy extends GraphicalEditPolicy {
+    private final SideView view;
+    private final PlaceMark mark;
+
+    PlacePolicy(SideView view) {
+        this.view = view;
+        mark = new PlaceMark(view, this::getLayer);
+    }
+
+    @Override
+    public EditPart getTargetEditPart(Request request) {
+        return RequestConstants.REQ_CREATE.equals(request.getType()) ? getHost() : null;
+    }
+
+    @Override
+    public Command getCommand(Request request) {
+        return placing(request).<Command>map(placing -> new EditCommand(placing.edit(), placing.added())).orElse(null);
+    }
+
+    @Override
+    public void showTargetFeedback(Request request) {
+        if (!RequestConstants.REQ_CREATE.equals(request.getType())) {
+            return;
+        }
+        Point at = at((CreateRequest) request);
+        Piece piece = piece(request);
+        Scene scene = view.scene();
+        String words = placing(request).map(Placing::words)
+                .orElse(piece == Piece.WORN ? "point at a tooth of a row" : "not here");
+        if (piece.kind().isPresent()) {
+            int y = scene.bands().gapY(scene.bands().gap(at.y));
+            mark.show(new Rectangle((int) scene.open().from(), y - 2, (int) scene.open().length(), 4), words, at);
+        } else if (piece == Piece.WORN) {
+            mark.show(new Rectangle(), words, at);
+        } else {
+            int x = (int) Math.round(scene.mapping().px(scene.snapped(at.x)));
+            mark.show(new Rectangle(x - 1, scene.top(), 2, scene.height()), words, at);
+        }
+    }
+
+    @Override
+    public void eraseTargetFeedback(Request request) {
+        mark.hide();
+    }
+
+    private static Piece piece(Request request) {
+        return (Piece) ((CreateRequest) request).getNewObject();
+    }
+
+    private Point at(CreateRequest request) {
+        Point at = request.getLocation().getCopy();
+        getHostFigure().translateToRelative(at);
+        return at;
+    }
+
+    private Optional<Placing> placing(Request request) {
+        if (!RequestConstants.REQ_CREATE.equals(request.getType())) {
+            return Optional.empty();
+        }
+        AxisEditPart host = (AxisEditPart) getHost();
+        Piece piece = piece(request);
+        Point at = at((CreateRequest) request);
+        Scene scene = view.scene();
+        if (piece.kind().isPresent()) {
+            return Optional.of(Placing.stage(host.axis(), scene.bands().gap(at.y), piece.kind().get()));
+        }
+        if (at.x < scene.open().from()) {
+            return Optional.empty();
+        }
+        return piece == Piece.WORN ? worn(((CreateRequest) request).getLocation(), at)
+                : Placing.mark(piece, host.axis(), scene.spec(), scene.spec().position(view.session().shown()),
+                        scene.snapped(at.x));
+    }
+
+    private Optional<Placing> worn(Point location, Point at) {
+        EditPart pointed = getHost().getViewer().findObjectAt(location);
+        Row row = pointed instanceof RowEditPart part ? part.row()
+                : pointed instanceof WornRangeEditPart part ? ((RowEditPart) part.getParent()).row() : null;
+        OptionalInt tooth = row == null ? OptionalInt.empty() : ((StackViewer) getHost().getViewer()).tooth(row, at.x);
+        return tooth.isPresent() ? Optional.of(Placing.worn(row, tooth.getAsInt())) : Optional.empty();
+    }
+}

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.parts;
+
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.editparts.LayerManager;
+import org.eclipse.gef.tools.SimpleDragTracker;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.RowPair;
+import pitchstack.core.stack.StageSpec;
+import pitchstack.edit.ResizeRow;
+
+/** Lengthens or shortens a row by the end that is dragged, in whole teeth, and shows what comes of it on the way. */
+final class RowEndTracker extends SimpleDragTracker {
+    private final RowEditPart row;
+    private final SideView view;
+    private final boolean start;
+    private PlaceMark tip;
+
+    RowEndTracker(RowEditPart row, SideView view, boolean start) {
+        this.row = row;
+        this.view = view;
+        this.start = start;
+    }
+
+    @Override
+    protected String getCommandName() {
+        return "lengthen row";
+    }
+
+    private StageEditPart stage() {
+        return (StageEditPart) row.getParent();
+    }
+
+    private ResizeRow edit() {
+        double pitchPx = view.pitchPx(stage().number());
+        int outwards = (start ? -1 : 1) * getDragMoveDelta().width;
+        int teeth = pitchPx <= 0 ? 0 : ResizeRow.allowed(row.row(), (int) Math.round(outwards / pitchPx));
+        return new ResizeRow(row.row(), start ? teeth : 0, start ? 0 : teeth);
+    }
+
+    @Override
+    protected Command getCommand() {
+        ResizeRow edit = edit();
+        return edit.atStart() + edit.atEnd() == 0 ? null : new EditCommand(edit, row.row());
+    }
+
+    @Override
+    protected void showSourceFeedback() {
+        if (!isInState(STATE_DRAG_IN_PROGRESS | STATE_ACCESSIBLE_DRAG_IN_PROGRESS)) {
+            return;
+        }
+        ResizeRow edit = edit();
+        AxisSpec now = view.session().analysis().spec();
+        StageSpec changed = now.stages().get(stage().number());
+        RowPair rows = edit.preview(changed.rows());
+        view.tryOut(now.withStage(stage().number(), changed.withRows(rows)));
+        if (tip == null) {
+            tip = new PlaceMark(view, ((LayerManager) row.getViewer().getEditPartRegistry().get(LayerManager.ID))::getLayer);
+        }
+        Point at = getLocation().getCopy();
+        row.getFigure().translateToRelative(at);
+        int teeth = (row.isBase() ? rows.base() : rows.rider()).teeth();
+        StageWords words = new StageWords(stage().stage(), rows, stage().stage().getIndex());
+        tip.show(new Rectangle(), teeth + " teeth, index " + words.range() + ", " + words.engaged(), at);
+    }
+
+    @Override
+    protected void eraseSourceFeedback() {
+        if (tip != null) {
+            tip.hide();
+            view.tryOut(null);
+        }
+    }
+}

@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.editor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.ui.IEditorPart;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.Session;
+import pitchstack.model.Positioner;
+import pitchstack.model.Stage;
+
+/** Drawing a stack: pieces placed, stages arranged, rows lengthened, pitches typed where they stand. */
+class DrawTest {
+    private static final double MM = 1e12;
+    private static final String PLACE = "pitchstack.ui.editor.place";
+
+    @TempDir
+    private Path folder;
+    private IEditorPart editor;
+    private Session session;
+    private Sight sight;
+
+    private void open(Positioner positioner) throws IOException {
+        editor = Desk.open(Stacks.save(positioner, folder.resolve("stack.pitchstack")));
+        session = editor.getAdapter(Session.class);
+        sight = new Sight(session);
+        Desk.canvas().setFocus();
+        Desk.settle();
+    }
+
+    @AfterEach
+    void close() {
+        Desk.closeAll();
+    }
+
+    private Stage stage(int number) {
+        return session.axis().getStages().get(number);
+    }
+
+    private List<String> names() {
+        return session.axis().getStages().stream().map(Stage::getName).toList();
+    }
+
+    private static ToolItem piece(String text) {
+        return Desk.controls(Desk.shell(), control -> control instanceof ToolBar && control.isVisible()).stream()
+                .flatMap(bar -> List.of(((ToolBar) bar).getItems()).stream()).filter(item -> item.getText().equals(text))
+                .findFirst().orElseThrow();
+    }
+
+    private static void take(String text) {
+        piece(text).setSelection(true);
+        piece(text).notifyListeners(SWT.Selection, new Event());
+        Desk.settle();
+    }
+
+    private static void keyboard(String piece) {
+        Desk.command(PLACE, Map.of("pitchstack.ui.editor.place.piece", piece));
+    }
+
+    private static List<String> tips(IFigure within) {
+        List<String> tips = new ArrayList<>();
+        if (within instanceof org.eclipse.draw2d.Label label) {
+            tips.add(label.getText());
+        }
+        within.getChildren().forEach(child -> tips.addAll(tips((IFigure) child)));
+        return tips;
+    }
+
+    private static List<String> tips() {
+        return tips(Desk.canvas().getLightweightSystem().getRootFigure());
+    }
+
+    /** From nothing to two stages with stops and a target, all the way back, and all the way forward again. */
+    @Test
+    void buildsAStackFromAnEmptyFileAndTakesAllOfItBack() throws IOException {
+        open(Stacks.empty());
+        List<EObject> states = new ArrayList<>(List.of(EcoreUtil.copy(session.positioner())));
+        take("Bought rack");
+        Desk.click(400, 200);
+        assertEquals(List.of("Rack"), names());
+        assertEquals(stage(0), Desk.selected());
+        assertFalse(piece("Bought rack").getSelection(), "one at a time");
+        states.add(EcoreUtil.copy(session.positioner()));
+        keyboard("pair");
+        assertEquals(List.of("Rack", "Fine stage"), names());
+        states.add(EcoreUtil.copy(session.positioner()));
+        take("Carriage");
+        Desk.click(sight.body(0).x, sight.gapY(1));
+        assertEquals(List.of("Rack", "Carriage", "Fine stage"), names());
+        states.add(EcoreUtil.copy(session.positioner()));
+        keyboard("target");
+        assertEquals("Target 1", session.axis().getTargets().get(0).getName());
+        states.add(EcoreUtil.copy(session.positioner()));
+        for (int i = states.size() - 2; i >= 0; i--) {
+            Desk.command("org.eclipse.ui.edit.undo");
+            assertTrue(EcoreUtil.equals(states.get(i), session.positioner()), "undo to " + i);
+        }
+        for (int i = 1; i < states.size(); i++) {
+            Desk.command("org.eclipse.ui.edit.redo");
+            assertTrue(EcoreUtil.equals(states.get(i), session.positioner()), "redo to " + i);
+        }
+    }
+
+    @Test
+    void placesMarksAtTheTicksOfTheRuler() throws IOException {
+        open(Stacks.pair());
+        int y = sight.body(1).y;
+        int right = sight.px(200 * MM);
+        take("Stop");
+        Desk.mouse(SWT.MouseMove, right, y, 0, 0);
+        assertTrue(tips().contains("high stop at 200.000 mm"), tips().toString());
+        Desk.click(right, y);
+        assertEquals("200.000 mm", session.axis().getHigh());
+        take("Stop");
+        Desk.click(sight.px(-200 * MM), y);
+        assertEquals("-200.000 mm", session.axis().getLow());
+        take("Target");
+        Desk.click(right, y);
+        assertEquals("200.000 mm", session.axis().getTargets().get(0).getPosition());
+        assertEquals(session.axis().getTargets().get(0), Desk.selected());
+        take("Datum");
+        Desk.click(right, y);
+        assertEquals("-200.000 mm", session.axis().getDatum());
+        assertEquals("0.000 mm", session.axis().getHigh(), "the stop stands where it stood");
+        take("Worn teeth");
+        Point tooth = sight.baseTooth(0, 70);
+        Desk.click(tooth.x, tooth.y);
+        assertEquals(70, stage(0).getBaseRow().getWorn().get(0).getFirst());
+    }
+
+    @Test
+    void escapePutsAPieceBack() throws IOException {
+        open(Stacks.pair());
+        take("Printed pair");
+        Desk.mouse(SWT.MouseMove, sight.body(1).x, sight.gapY(2), 0, 0);
+        assertTrue(tips().contains("Fine stage 2, 4.9 mm, on “Fine stage”"), tips().toString());
+        Desk.key(SWT.ESC, 0);
+        assertFalse(piece("Printed pair").getSelection());
+        assertEquals(List.of(), tips());
+        Desk.click(sight.body(1).x, sight.body(1).y);
+        assertEquals(2, names().size());
+        assertEquals(stage(1), Desk.selected());
+    }
+
+    @Test
+    void arrangesStagesByADragUpOrDownAndByCommands() throws IOException {
+        open(Stacks.pair());
+        Point body = sight.body(1);
+        Desk.press(body.x, body.y);
+        Desk.dragTo(body.x, body.y + 10);
+        Desk.dragTo(body.x + 2, sight.gapY(0));
+        assertTrue(tips().contains("to the base"), tips().toString());
+        assertEquals(List.of("Rack", "Fine stage"), names(), "the document changes at the end only");
+        Desk.release(body.x + 2, sight.gapY(0));
+        assertEquals(List.of("Fine stage", "Rack"), names());
+        assertEquals(stage(0), Desk.selected());
+        assertEquals(0, stage(0).getIndex());
+        Desk.command("pitchstack.ui.editor.stageUp");
+        assertEquals(List.of("Rack", "Fine stage"), names());
+        Desk.command("pitchstack.ui.editor.stageUp");
+        assertEquals(List.of("Rack", "Fine stage"), names(), "the top is the top");
+        Desk.command("pitchstack.ui.editor.duplicate");
+        assertEquals(List.of("Rack", "Fine stage", "Fine stage 2"), names());
+        assertEquals(stage(2), Desk.selected());
+    }
+
+    @Test
+    void escapeLeavesAStageThatIsDraggedUpWhereItIs() throws IOException {
+        open(Stacks.pair());
+        Point body = sight.body(0);
+        Desk.press(body.x, body.y);
+        Desk.dragTo(body.x, body.y - 10);
+        Desk.dragTo(body.x, sight.gapY(2));
+        Desk.key(SWT.ESC, 0);
+        assertEquals(List.of(), tips());
+        Desk.release(body.x, sight.gapY(2));
+        assertEquals(List.of("Rack", "Fine stage"), names());
+    }
+
+    @Test
+    void carriesStagesFromFileToFileOverTheClipboard() throws IOException {
+        open(Stacks.barred());
+        IEditorPart first = editor;
+        Point body = sight.body(0);
+        Desk.click(body.x, body.y);
+        Desk.command("org.eclipse.ui.edit.copy");
+        editor = Desk.open(Stacks.save(Stacks.empty(), folder.resolve("other.pitchstack")));
+        session = editor.getAdapter(Session.class);
+        Desk.canvas().setFocus();
+        Desk.command("org.eclipse.ui.edit.paste");
+        assertEquals(List.of("Rack"), names());
+        assertEquals(60, stage(0).getBaseRow().getWorn().get(0).getFirst());
+        Desk.command("org.eclipse.ui.edit.paste");
+        assertEquals(List.of("Rack", "Rack 2"), names());
+        Desk.command("org.eclipse.ui.edit.cut");
+        assertEquals(List.of("Rack"), names());
+        Desk.command("org.eclipse.ui.edit.undo");
+        assertEquals(List.of("Rack", "Rack 2"), names());
+        assertEquals(2, first.getAdapter(Session.class).axis().getStages().size(), "what was copied stays");
+    }
+
+    @Test
+    void lengthensARowByItsEndWithTheNumbersFollowing() throws IOException {
+        open(Stacks.pair());
+        Point strip = sight.baseTooth(0, 90);
+        Desk.click(strip.x, strip.y);
+        assertEquals(stage(0).getBaseRow(), Desk.selected());
+        Point end = sight.baseEnd(0, false);
+        int three = sight.teeth(0, 3);
+        Desk.press(end.x, end.y);
+        Desk.dragTo(end.x - 10, end.y);
+        Desk.dragTo(end.x + three, end.y);
+        // 30 teeth on 103, 12 engaged: −18 to 91.
+        assertTrue(tips().contains("103 teeth, index −18 to +91, 30 engaged"), tips().toString());
+        assertEquals(100, stage(0).getBaseRow().getTeeth(), "the document changes at the end only");
+        Desk.release(end.x + three, end.y);
+        assertEquals(103, stage(0).getBaseRow().getTeeth());
+        assertEquals(0, stage(0).getStart());
+        Desk.key('-', 0, '-');
+        assertEquals(102, stage(0).getBaseRow().getTeeth());
+        Desk.key('+', SWT.MOD3, '+');
+        assertEquals(103, stage(0).getBaseRow().getTeeth());
+        assertEquals(1, stage(0).getStart(), "a tooth before tooth 0 is counted");
+    }
+
+    @Test
+    void cutsARowAtItsStart() throws IOException {
+        open(Stacks.pair());
+        Point strip = sight.baseTooth(0, 90);
+        Desk.click(strip.x, strip.y);
+        Point end = sight.baseEnd(0, true);
+        int two = sight.teeth(0, 2);
+        Desk.press(end.x, end.y);
+        Desk.dragTo(end.x + 10, end.y);
+        Desk.dragTo(end.x + two, end.y);
+        Desk.release(end.x + two, end.y);
+        assertEquals(98, stage(0).getBaseRow().getTeeth());
+        assertEquals(-2, stage(0).getStart());
+        Desk.command("org.eclipse.ui.edit.undo");
+        assertEquals(100, stage(0).getBaseRow().getTeeth());
+    }
+
+    private static Text field() {
+        return (Text) Desk.controls(Desk.canvas(), control -> control instanceof Text && control.isVisible()).get(0);
+    }
+
+    private static boolean fieldIsOpen() {
+        return !Desk.controls(Desk.canvas(), control -> control instanceof Text && control.isVisible()).isEmpty();
+    }
+
+    private static void type(String text) {
+        field().setText(text);
+        field().notifyListeners(SWT.DefaultSelection, new Event());
+        Desk.settle();
+    }
+
+    @Test
+    void typesAPitchWhereItStandsInAnySystem() throws IOException {
+        open(Stacks.pair());
+        editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(stage(0)));
+        for (String pitch : List.of("module 1", "24 DP", "1/4 in CP", "0.24 in", "5.2 mm")) {
+            Desk.command("pitchstack.ui.editor.editPitch");
+            type(pitch);
+            assertEquals(pitch, stage(0).getPitch());
+            assertFalse(fieldIsOpen());
+        }
+        Desk.command("pitchstack.ui.editor.editPitch");
+        type("5 furlongs");
+        assertTrue(fieldIsOpen(), "it stays until it can be taken");
+        assertTrue(Desk.controls(Desk.canvas(), control -> control instanceof Label).stream()
+                .anyMatch(label -> ((Label) label).getText().contains("furlongs")));
+        Event escape = new Event();
+        escape.detail = SWT.TRAVERSE_ESCAPE;
+        field().notifyListeners(SWT.Traverse, escape);
+        Desk.settle();
+        assertFalse(fieldIsOpen());
+        assertEquals("5.2 mm", stage(0).getPitch());
+        Desk.command("org.eclipse.ui.edit.undo");
+        assertEquals("0.24 in", stage(0).getPitch(), "the keys of the Edit menu are back");
+    }
+}
