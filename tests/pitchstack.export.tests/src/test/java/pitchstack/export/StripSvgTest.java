@@ -66,9 +66,9 @@ class StripSvgTest {
 
     @Test
     void numbersItsScaleInTheUnitOfTheFile() throws Exception {
-        assertEquals(List.of("-4", "-2", "0", "2", "4", "6", "8", "mm"), texts(parse(strip("mm", "Slide")), "scale"));
+        assertEquals(List.of("−4", "−2", "0", "2", "4", "6", "8", "mm"), texts(parse(strip("mm", "Slide")), "scale"));
         // −4.9 to 9.9 mm is −0.193 to 0.390 in.
-        assertEquals(List.of("-0.15", "-0.10", "-0.05", "0.00", "0.05", "0.10", "0.15", "0.20", "0.25", "0.30", "0.35", "in"),
+        assertEquals(List.of("−0.15", "−0.10", "−0.05", "0.00", "0.05", "0.10", "0.15", "0.20", "0.25", "0.30", "0.35", "in"),
                 texts(parse(strip("in", "Slide")), "scale"));
     }
 
@@ -77,7 +77,7 @@ class StripSvgTest {
         String strip = strip("mm", "Slide");
         Element root = parse(strip).getDocumentElement();
         assertEquals("297.0000mm", root.getAttribute("width"));
-        assertEquals("0 0 297.0000 62.0000", root.getAttribute("viewBox"));
+        assertEquals("0 0 297.0000 63.0000", root.getAttribute("viewBox"));
         assertEquals(strip, strip("mm", "Slide"));
     }
 
