@@ -18,11 +18,14 @@ import pitchstack.core.stack.Wear;
  * @param supposed what it would reach
  * @param change what that changes of what it reaches now
  * @param effort what it changes of a list of targets; empty where there is none
+ * @param unread one sentence for each target that could not be read
  */
-record WhatIf(List<WearMark> marks, Mapped supposed, CoverageChange change, Optional<EffortChange> effort) {
-    /** Copies the list. */
+record WhatIf(List<WearMark> marks, Mapped supposed, CoverageChange change, Optional<EffortChange> effort,
+        List<String> unread) {
+    /** Copies the lists. */
     WhatIf {
         marks = List.copyOf(marks);
+        unread = List.copyOf(unread);
     }
 
     /** What is supposed: {@code base teeth 100 to 101 of “Rack” barred}. */

@@ -58,6 +58,11 @@ record WhatIfJson(Mapped now, WhatIf whatIf) {
         write(json, "newlyOverWorn", effort.overWorn(), now);
         json.name("effortSeconds").jsonValue(Wording.seconds(effort.nowMs()));
         json.name("supposedEffortSeconds").jsonValue(Wording.seconds(effort.supposedMs()));
+        json.name("unread").beginArray();
+        for (String sentence : whatIf.unread()) {
+            json.value(sentence);
+        }
+        json.endArray();
         json.endObject();
     }
 

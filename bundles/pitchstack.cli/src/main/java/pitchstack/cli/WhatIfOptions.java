@@ -42,19 +42,16 @@ final class WhatIfOptions {
         }
         AxisSpec marked = WearMark.onAll(axis, some);
         Mapped supposed = Mapped.of(marked, options.tolerance(axis), options.step(axis), progress);
-        return Optional.of(new WhatIf(some, supposed, CoverageChange.between(now.coverage(), supposed.coverage()),
-                effort(analysis, planner, marked, progress)));
+        Optional<StopList> stops = targets.isGiven() || StopList.isInFile(analysis) ? Optional.of(targets.stops(analysis))
+                : Optional.empty();
+        Optional<EffortChange> effort = stops.isEmpty() ? Optional.empty()
+                : Optional.of(EffortChange.of(planner, marked, request(analysis, stops.get()), progress));
+        return Optional.of(new WhatIf(some, supposed, CoverageChange.between(now.coverage(), supposed.coverage()), effort,
+                stops.map(StopList::unread).orElse(List.of())));
     }
 
-    private Optional<EffortChange> effort(AxisAnalysis analysis, Planner planner, AxisSpec marked, Progress progress)
-            throws BadInputException, StoppedException {
-        if (!targets.isGiven() && !StopList.isInFile(analysis)) {
-            return Optional.empty();
-        }
-        StopList stops = targets.stops(analysis);
-        SequenceRequest request = new SequenceRequest(stops.stops(),
-                StartingSetting.inFile(analysis.spec(), analysis.current()), analysis.last(), WornPolicy.AVOID, StopOrder.GIVEN,
-                SequenceRequest.DEFAULT_MEMORY);
-        return Optional.of(EffortChange.of(planner, marked, request, progress));
+    private static SequenceRequest request(AxisAnalysis analysis, StopList stops) throws BadInputException {
+        return new SequenceRequest(stops.stops(), StartingSetting.inFile(analysis.spec(), analysis.current()), analysis.last(),
+                WornPolicy.AVOID, StopOrder.GIVEN, SequenceRequest.DEFAULT_MEMORY);
     }
 }

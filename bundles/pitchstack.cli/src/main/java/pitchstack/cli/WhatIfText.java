@@ -44,6 +44,7 @@ final class WhatIfText {
         out.println("Lost: " + part(whatIf.change().lost()));
         out.println("Worn only from then on: " + part(whatIf.change().wornOnly()));
         whatIf.effort().ifPresent(this::write);
+        whatIf.unread().forEach(out::println);
     }
 
     private String part(List<Changed> some) {
@@ -66,6 +67,9 @@ final class WhatIfText {
         }
         if (!effort.overWorn().isEmpty()) {
             out.println("Over worn teeth from then on: " + names(effort.overWorn()));
+        }
+        if (effort.reached() == effort.lost().size()) {
+            return;
         }
         long more = effort.supposedMs() - effort.nowMs();
         out.println("Effort of those reached both times, in the given order: " + Wording.effort(effort.nowMs()) + " now, "
