@@ -5,10 +5,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Mixin;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.check.Severity;
 
@@ -25,24 +22,18 @@ import pitchstack.core.check.Severity;
             "",
             "Exit codes: 0 no error and no warning, 1 errors or warnings, 2 bad input."})
 final class CheckCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", description = "The stack file.")
-    private String file;
+    @Mixin
+    private FileOption file;
 
-    @Option(names = "--json", description = "Answer in JSON, for other programs.")
-    private boolean json;
-
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
-    private boolean help;
-
-    @Spec
-    private CommandSpec command;
+    @Mixin
+    private AnswerOptions answers;
 
     @Override
     public Integer call() throws BadInputException {
-        LoadedStack stack = LoadedStack.load(file);
+        LoadedStack stack = file.load();
         List<AxisAnalysis> analyses = stack.analyses();
-        PrintWriter out = command.commandLine().getOut();
-        if (json) {
+        PrintWriter out = answers.out();
+        if (answers.inJson()) {
             out.println(FindingsJson.of(analyses));
         } else {
             new FindingsText(out).write(stack.title(), analyses);

@@ -6,76 +6,85 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.coverage.Coverage;
+import pitchstack.core.plan.Planner;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.Scale;
 import pitchstack.export.StretchesCsv;
 import pitchstack.export.StripSvg;
 
 /** Tells which positions of the travel can be reached. */
 @Command(name = "coverage", sortOptions = false, header = "Tells which part of the travel can be reached, and where gaps are.",
-        customSynopsis = "pitchstack coverage FILE [--axis NAME] [--step S] [--tolerance T]%n"
-                + "                           [--out NAME.csv|NAME.svg [--force]] [--json]",
+        customSynopsis = "pitchstack coverage FILE [--step S] [--tolerance T] [--out NAME.csv|NAME.svg [--force]]%n"
+                + "                           [--bar TEETH]... [--wear TEETH]... [--targets LIST.csv]%n"
+                + "                           [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
         description = "%nA position is reached where some setting comes within the tolerance of it: clean, or worn only, where "
-                + "every such setting stands on worn teeth. Multiples of the step count from position 0.",
+                + "every such setting stands on worn teeth. Multiples of the step count from position 0. --out writes every "
+                + "stretch as .csv, or draws the travel as .svg. With --bar or --wear the answer says too what that would "
+                + "change, of the travel and of a list of targets; the file stays as it is.",
         footer = {"",
             "Examples:",
             "  pitchstack coverage fence.pitchstack",
             "  pitchstack coverage fence.pitchstack --step 0.010in --tolerance 0",
             "  pitchstack coverage fence.pitchstack --tolerance 0.005in --out strip.svg",
+            "  pitchstack coverage fence.pitchstack --tolerance 0.005in --bar Rack:base:100-101",
             "",
-            "Exit codes: 0 all reached, 1 not all, 2 bad input."})
+            "Exit codes: 0 all reached, 1 not all, 2 bad input, 130 stopped. With --bar or --wear they are",
+            "about what is supposed."})
 final class CoverageCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", description = "The stack file.")
-    private String file;
-
-    @Option(names = "--axis", paramLabel = "NAME", description = "The axis to map; needed only where the file has several.")
-    private String axis;
+    @Mixin
+    private FileOption file;
 
     @Mixin
     private CoverageOptions options;
 
-    @Option(names = "--json", description = "Answer in JSON, for other programs.")
-    private boolean json;
+    @Mixin
+    private WhatIfOptions supposition;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
-    private boolean help;
+    @Mixin
+    private OutOptions out;
 
-    @Spec
-    private CommandSpec command;
+    @Mixin
+    private AxisOptions axis;
+
+    @Mixin
+    private AnswerOptions answers;
 
     @Override
-    public Integer call() throws BadInputException {
-        LoadedStack stack = LoadedStack.load(file);
-        AxisAnalysis analysis = stack.analysis(axis);
-        stack.planner(analysis);
+    public Integer call() throws BadInputException, StoppedException {
+        LoadedStack stack = file.load();
+        AxisAnalysis analysis = axis.analysis(stack);
+        Planner planner = stack.planner(analysis);
         AxisSpec spec = analysis.spec();
-        Optional<OutFile> written = options.out();
-        Mapped mapped = Mapped.of(spec, options.tolerance(spec), options.step(spec));
+        Optional<OutFile> written = out.file("csv", "svg");
+        Mapped mapped = Mapped.of(spec, options.tolerance(spec), options.step(spec), answers.progress());
+        Optional<WhatIf> whatIf = supposition.whatIf(analysis, planner, mapped, options, answers.progress());
         if (written.isPresent()) {
-            written.get().write(text(written.get(), stack.title(), mapped));
+            written.get().write(text(written.get(), stack.heading(), mapped, whatIf));
         }
-        PrintWriter out = command.commandLine().getOut();
-        if (json) {
-            out.println(new CoverageJson(mapped).text());
+        PrintWriter to = answers.out();
+        if (answers.inJson()) {
+            to.println(CoverageJson.text(mapped, whatIf));
         } else {
-            new CoverageText(out, mapped).write(stack.title());
+            new CoverageText(to, mapped).write(stack.heading());
+            whatIf.ifPresent(supposed -> new WhatIfText(to, mapped, supposed).write());
         }
-        return mapped.isAllReached() ? ExitCode.YES : ExitCode.NO;
+        return whatIf.map(WhatIf::supposed).orElse(mapped).isAllReached() ? ExitCode.YES : ExitCode.NO;
     }
 
-    private static String text(OutFile file, String title, Mapped mapped) throws BadInputException {
+    private static String text(OutFile file, String title, Mapped mapped, Optional<WhatIf> whatIf) throws BadInputException {
+        Scale scale = mapped.axis().scale();
+        Coverage now = mapped.coverage();
+        Optional<Coverage> supposed = whatIf.map(one -> one.supposed().coverage());
         if (file.ending().equals("csv")) {
-            return StretchesCsv.of(mapped.axis().scale(), mapped.coverage().stretches());
+            return supposed.map(then -> StretchesCsv.of(scale, now.stretches(), then.stretches()))
+                    .orElseGet(() -> StretchesCsv.of(scale, now.stretches()));
         }
-        int stretches = mapped.coverage().stretches().size();
-        return StripSvg.of(CoverageText.heading(title, mapped), mapped.axis().scale(), mapped.coverage())
-                .orElseThrow(() -> new BadInputException("--out: " + (stretches == 0 ? "there is no travel to draw."
-                        : "the travel falls into " + stretches + " stretches, and a drawing holds " + StripSvg.MOST_STRETCHES
-                                + "; ask for a larger tolerance, or write a .csv.")));
+        String heading = CoverageText.heading(title, mapped);
+        return supposed.map(then -> StripSvg.of(heading, scale, now, then, whatIf.get().words()))
+                .orElseGet(() -> StripSvg.of(heading, scale, now))
+                .orElseThrow(() -> new BadInputException("--out: there is no travel to draw."));
     }
 }

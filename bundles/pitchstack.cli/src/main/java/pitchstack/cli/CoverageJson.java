@@ -21,36 +21,55 @@ final class CoverageJson {
     private final Mapped mapped;
     private final Scale scale;
 
-    /** @param mapped what is to be told */
-    CoverageJson(Mapped mapped) {
+    private CoverageJson(Mapped mapped) {
         this.mapped = mapped;
         this.scale = mapped.axis().scale();
     }
 
-    /** The figures, on one line. */
-    String text() {
-        CoverageSummary summary = mapped.coverage().summary();
+    /**
+     * The figures, on one line.
+     *
+     * @param mapped what is reached
+     * @param whatIf what would be reached, where something is supposed
+     */
+    static String text(Mapped mapped, Optional<WhatIf> whatIf) {
         return Json.text(json -> {
             json.beginObject();
-            json.name("allReached").value(mapped.isAllReached());
-            json.name("unit").value(scale.turn() == 0 ? "mm" : "deg");
-            json.name("tolerance").value(scale.decimal(mapped.coverage().tolerance()));
-            json.name("travel");
-            writeTravel(json);
-            json.name("clean").value(summary.share(Reached.CLEAN));
-            json.name("wornOnly").value(summary.share(Reached.WORN));
-            json.name("notReached").value(summary.share(Reached.NOT));
-            json.name("gaps").value(summary.gaps());
-            json.name("largestGap");
-            writeRange(json, summary.largestGap());
-            json.name("finestStep").value(figure(mapped.usable(), FinestStep::spacing));
-            json.name("finestStepClean").value(figure(mapped.clean(), FinestStep::spacing));
-            json.name("gaplessTolerance").value(figure(mapped.usable(), FinestStep::tolerance));
-            json.name("gaplessToleranceClean").value(figure(mapped.clean(), FinestStep::tolerance));
-            json.name("multiples");
-            writeGrid(json);
+            new CoverageJson(mapped).write(json);
+            json.name("supposed");
+            if (whatIf.isPresent()) {
+                new WhatIfJson(mapped, whatIf.get()).write(json);
+            } else {
+                json.nullValue();
+            }
             json.endObject();
         });
+    }
+
+    /** Writes the figures into the object that is open. */
+    static void write(JsonWriter json, Mapped mapped) throws IOException {
+        new CoverageJson(mapped).write(json);
+    }
+
+    private void write(JsonWriter json) throws IOException {
+        CoverageSummary summary = mapped.coverage().summary();
+        json.name("allReached").value(mapped.isAllReached());
+        json.name("unit").value(scale.turn() == 0 ? "mm" : "deg");
+        json.name("tolerance").value(scale.decimal(mapped.coverage().tolerance()));
+        json.name("travel");
+        writeTravel(json);
+        json.name("clean").value(summary.share(Reached.CLEAN));
+        json.name("wornOnly").value(summary.share(Reached.WORN));
+        json.name("notReached").value(summary.share(Reached.NOT));
+        json.name("gaps").value(summary.gaps());
+        json.name("largestGap");
+        writeRange(json, summary.largestGap());
+        json.name("finestStep").value(figure(mapped.usable(), FinestStep::spacing));
+        json.name("finestStepClean").value(figure(mapped.clean(), FinestStep::spacing));
+        json.name("gaplessTolerance").value(figure(mapped.usable(), FinestStep::tolerance));
+        json.name("gaplessToleranceClean").value(figure(mapped.clean(), FinestStep::tolerance));
+        json.name("multiples");
+        writeGrid(json);
     }
 
     private void writeTravel(JsonWriter json) throws IOException {

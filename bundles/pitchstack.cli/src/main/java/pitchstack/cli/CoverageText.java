@@ -40,9 +40,14 @@ final class CoverageText {
             out.println("Nothing can be set: no setting keeps the rows, stops and limits.");
             return;
         }
-        CoverageSummary summary = mapped.coverage().summary();
         out.println("Travel: " + range(lowest(), highest()));
         out.println();
+        writeFigures();
+    }
+
+    /** Writes the figures alone. */
+    void writeFigures() {
+        CoverageSummary summary = mapped.coverage().summary();
         for (Reached reached : Reached.values()) {
             out.println(capitalised(ReachedWords.of(reached)) + ": " + Shares.of(summary, reached) + " of the travel");
         }

@@ -10,6 +10,9 @@ final class ExitCode {
     /** The question could not be answered: bad input, or a fault of the program. */
     static final int BAD_INPUT = 2;
 
+    /** Stopped from the keyboard, as shells count it: 128 and the number of the signal. */
+    static final int STOPPED = 130;
+
     private ExitCode() {
     }
 }

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.cli;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Planner;
+import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
 import pitchstack.model.file.StackFile;
@@ -18,6 +22,7 @@ import pitchstack.model.file.StackFileException;
 final class LoadedStack {
     private final String file;
     private final Positioner positioner;
+    private String supposed = "";
 
     private LoadedStack(String file, Positioner positioner) {
         this.file = file;
@@ -66,14 +71,29 @@ final class LoadedStack {
         return positioner.getAxes().stream().map(axis -> AxisAnalysis.of(positioner, axis)).toList();
     }
 
+    /** Supposes another temperature than that of the file, of what was read from it. */
+    void supposeTemperature(double celsius) {
+        positioner.setTemperatureC(celsius);
+        supposed = " at " + BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros()
+                .toPlainString().replace('-', '−') + " °C";
+    }
+
+    /** The title, with the temperature where another one is supposed. */
+    String heading() {
+        return title() + supposed;
+    }
+
     /**
      * What is known of one axis.
      *
      * @param name its name in any case, or null where the file has but one axis
+     * @param approach the approach rule to suppose instead of that of the file
      * @throws BadInputException if that is not one axis
      */
-    AxisAnalysis analysis(String name) throws BadInputException {
-        return AxisAnalysis.of(positioner, name == null ? onlyAxis() : axis(name));
+    AxisAnalysis analysis(String name, Optional<ApproachRule> approach) throws BadInputException {
+        Axis axis = name == null ? onlyAxis() : axis(name);
+        approach.ifPresent(axis::setApproach);
+        return AxisAnalysis.of(positioner, axis);
     }
 
     /**

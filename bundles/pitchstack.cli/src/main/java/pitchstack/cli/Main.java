@@ -2,6 +2,8 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -9,6 +11,9 @@ import picocli.CommandLine.Help.Ansi;
 public final class Main {
     /** Wide enough for the examples in the help, narrow enough for half a screen. */
     private static final int HELP_WIDTH = 100;
+
+    /** Planning looks for a stop many times a second. */
+    private static final int LONGEST_END_SECONDS = 5;
 
     private Main() {
     }
@@ -21,7 +26,25 @@ public final class Main {
     public static void main(String[] arguments) {
         PrintWriter out = Terminal.out();
         PrintWriter err = Terminal.err();
-        System.exit(run(arguments, out, err));
+        Watch watch = new Watch(err, System::nanoTime);
+        CountDownLatch answered = new CountDownLatch(1);
+        // Ctrl+C begins the end of the process; the work is given the time to end as one that leaves nothing half done.
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            watch.cancel();
+            awaitAtMost(answered);
+        }));
+        int code = run(arguments, out, err, watch);
+        answered.countDown();
+        System.exit(code);
+    }
+
+    private static void awaitAtMost(CountDownLatch answered) {
+        try {
+            answered.await(LONGEST_END_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            // Nobody interrupts the end of a process; it ends all the same.
+            Thread.currentThread().interrupt();
+        }
     }
 
     /**
@@ -33,7 +56,12 @@ public final class Main {
      * @return 0 reached or clean, 1 not reachable or findings, 2 bad input
      */
     public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
-        CommandLine commandLine = new CommandLine(new PitchstackCommand());
+        return run(arguments, out, err, new Watch(err, System::nanoTime));
+    }
+
+    /** The same with a watch by which the work can be stopped; it then returns 130. */
+    static int run(String[] arguments, PrintWriter out, PrintWriter err, Watch watch) {
+        CommandLine commandLine = new CommandLine(new PitchstackCommand(watch));
         Complaints complaints = new Complaints(err);
         commandLine.setOut(out).setErr(err)
                 .setUsageHelpWidth(HELP_WIDTH).setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -28,18 +28,23 @@ record Mapped(AxisSpec axis, Coverage coverage, Optional<FinestStep> clean, Opti
      * Maps an axis whose numbers are sound.
      *
      * @throws BadInputException if it is too much to map
+     * @throws StoppedException if it was stopped
      */
-    static Mapped of(AxisSpec axis, long tolerance, OptionalLong step) throws BadInputException {
-        Reach reach = done(Reach.of(axis, Progress.NONE));
+    static Mapped of(AxisSpec axis, long tolerance, OptionalLong step, Progress progress)
+            throws BadInputException, StoppedException {
+        Reach reach = done(Reach.of(axis, progress));
         Optional<GridCoverage> grid = step.isEmpty() ? Optional.empty()
-                : Optional.of(done(reach.grid(0, step.getAsLong(), tolerance, Progress.NONE)));
-        return new Mapped(axis, done(reach.coverage(tolerance, Progress.NONE)),
-                done(reach.finestStep(Wear.CLEAN, Progress.NONE)), done(reach.finestStep(Wear.WORN, Progress.NONE)), grid);
+                : Optional.of(done(reach.grid(0, step.getAsLong(), tolerance, progress)));
+        return new Mapped(axis, done(reach.coverage(tolerance, progress)),
+                done(reach.finestStep(Wear.CLEAN, progress)), done(reach.finestStep(Wear.WORN, progress)), grid);
     }
 
-    private static <T> T done(Outcome<T> outcome) throws BadInputException {
+    private static <T> T done(Outcome<T> outcome) throws BadInputException, StoppedException {
         if (outcome instanceof Outcome.Refused<T> refused) {
             throw new BadInputException(refused.why());
+        }
+        if (outcome instanceof Outcome.Cancelled<T>) {
+            throw new StoppedException();
         }
         return outcome.get();
     }

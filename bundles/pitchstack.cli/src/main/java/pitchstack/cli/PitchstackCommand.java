@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
-        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, CheckCommand.class},
+        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
             "  pitchstack plan fence.pitchstack --at 37.625in",
             "  pitchstack table fence.pitchstack --targets list.csv",
             "  pitchstack coverage fence.pitchstack",
+            "  pitchstack wear fence.pitchstack --targets list.csv",
             "  pitchstack check fence.pitchstack",
             "  pitchstack plan --help",
             "",
@@ -29,8 +30,20 @@ final class PitchstackCommand implements Callable<Integer> {
     @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version.")
     private boolean version;
 
+    private final Watch watch;
+
+    /** @param watch watches work that may take long */
+    PitchstackCommand(Watch watch) {
+        this.watch = watch;
+    }
+
+    /** Watches work that may take long. */
+    Watch watch() {
+        return watch;
+    }
+
     @Override
     public Integer call() throws BadInputException {
-        throw new BadInputException("A command is missing; write plan, table, coverage or check, or see pitchstack --help");
+        throw new BadInputException("A command is missing; write plan, table, coverage, wear or check, or see pitchstack --help");
     }
 }

@@ -5,10 +5,6 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Answer;
@@ -18,8 +14,9 @@ import pitchstack.core.plan.WornPolicy;
 
 /** Plans the move to one target. */
 @Command(name = "plan", sortOptions = false, header = "Finds the move of least effort to a target.",
-        customSynopsis = "pitchstack plan FILE --at X [--axis NAME] [--from I,J,...] [--tolerance T]%n"
-                + "                       [--worn allow|avoid|never] [--alternatives N] [--json]",
+        customSynopsis = "pitchstack plan FILE --at X | --by D [--tolerance T] [--alternatives N] [--from I,J,...]%n"
+                + "                       [--worn allow|avoid|never] [--approach forward|back|either]%n"
+                + "                       [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
         description = "%nLengths take mm, in or um and fractions, like 742.3mm, 37.625in, \"37 5/8in\" or 20um; without a unit, "
                 + "the unit of the file. Angles are in degrees, like 12.5 or \"12°34'56\\\"\".",
@@ -28,41 +25,38 @@ import pitchstack.core.plan.WornPolicy;
             "  pitchstack plan fence.pitchstack --at 37.625in",
             "  pitchstack plan fence.pitchstack --at \"37 5/8in\" --tolerance 0.002in --alternatives 3",
             "  pitchstack plan fence.pitchstack --at 37.625in --from 12,-3 --worn never --json",
-            "  pitchstack plan grid.pitchstack --axis X --at=-1mm",
+            "  pitchstack plan shim.pitchstack --by 20um --approach forward",
+            "  pitchstack plan grid.pitchstack --axis X --at=-1mm --temperature 28",
             "",
             "Exit codes: 0 reached, 1 not reachable, 2 bad input."})
 final class PlanCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "FILE", description = "The stack file.")
-    private String file;
-
-    @Option(names = "--axis", paramLabel = "NAME",
-            description = "The axis to plan on; needed only where the file has several.")
-    private String axis;
+    @Mixin
+    private FileOption file;
 
     @Mixin
     private PlanOptions options;
 
-    @Option(names = "--json", description = "Answer in JSON, for other programs.")
-    private boolean json;
+    @Mixin
+    private MoveOptions moves;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
-    private boolean help;
+    @Mixin
+    private AxisOptions axis;
 
-    @Spec
-    private CommandSpec command;
+    @Mixin
+    private AnswerOptions answers;
 
     @Override
     public Integer call() throws BadInputException {
-        LoadedStack stack = LoadedStack.load(file);
-        AxisAnalysis analysis = stack.analysis(axis);
+        LoadedStack stack = file.load();
+        AxisAnalysis analysis = axis.analysis(stack, moves.approach());
         Planner planner = stack.planner(analysis);
-        PlanRequest request = options.request(analysis.spec(), analysis.current(), analysis.last());
+        PlanRequest request = options.request(analysis, moves);
         Answer answer = planner.plan(request);
-        PrintWriter out = command.commandLine().getOut();
-        if (json) {
+        PrintWriter out = answers.out();
+        if (answers.inJson()) {
             out.println(new PlanJson(analysis.spec(), request, options.listsAlternatives()).of(answer));
         } else {
-            new PlanText(out, analysis.spec(), request).write(stack.title(), answer);
+            new PlanText(out, analysis.spec(), request).write(stack.heading(), options.by(analysis.spec()), answer);
             tellOfWornTeeth(out, planner, request, answer);
             tellOfFindings(out, stack, analysis);
         }

@@ -4,6 +4,7 @@ package pitchstack.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.plan.Answer.Reached;
@@ -35,13 +36,14 @@ final class PlanText {
      * Writes an answer.
      *
      * @param title the title of the stack
+     * @param distance how far the target is from where the stages stand, where it was given so
      * @param answer the answer to the request
      */
-    void write(String title, Answer answer) {
+    void write(String title, OptionalLong distance, Answer answer) {
         out.println(title + ", axis “" + axis.name() + "”");
         out.println("Now at: " + axis.scale().format(axis.position(request.from())) + " ("
                 + wording.setting(request.from()) + ")");
-        out.println("Target: " + axis.scale().format(request.target()) + ", tolerance "
+        out.println("Target: " + axis.scale().format(request.target()) + away(distance) + ", tolerance "
                 + axis.scale().formatSize(request.tolerance()));
         if (answer instanceof Reached reached) {
             write("Reached", reached.best());
@@ -52,6 +54,16 @@ final class PlanText {
             writeNearest("Nearest below", nearest.below());
             writeNearest("Nearest above", nearest.above());
         }
+    }
+
+    /** On a rotary axis, where every way comes round, as on a linear one. */
+    private String away(OptionalLong distance) {
+        if (distance.isEmpty()) {
+            return "";
+        }
+        long by = distance.getAsLong();
+        return by == 0 ? ", where the carriage stands"
+                : ", " + axis.scale().formatSize(by) + (by > 0 ? " above" : " below") + " where it stands";
     }
 
     private void writeAlternatives(List<PlannedSetting> alternatives) {

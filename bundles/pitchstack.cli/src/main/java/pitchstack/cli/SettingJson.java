@@ -4,6 +4,7 @@ package pitchstack.cli;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.Step;
 import pitchstack.core.plan.Wording;
@@ -31,7 +32,8 @@ record SettingJson(AxisSpec axis) {
         json.name("steps").beginArray();
         for (Step step : planned.steps()) {
             json.beginObject().name("stage").value(stage(step.stage())).name("from").value(step.from())
-                    .name("to").value(step.to()).endObject();
+                    .name("to").value(step.to())
+                    .name("kind").value(step.kind().name().toLowerCase(Locale.ROOT)).endObject();
         }
         json.endArray();
         json.name("worn").beginArray();

@@ -59,8 +59,9 @@ final class StartingSetting {
             StageSpec stage = axis.stages().get(j);
             IndexRange range = stage.rows().indices();
             if (stage.rows().engagedBase(setting.index(j)).isEmpty()) {
-                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at " + setting.index(j)
-                        + ", where its rows do not meet; it moves from " + range.first() + " to " + range.last() + ".");
+                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at " + Signed.of(setting.index(j))
+                        + ", where its rows do not meet; it moves from " + Signed.of(range.first()) + " to " + Signed.of(range.last())
+                        + ".");
             }
         }
         return setting;

@@ -62,6 +62,11 @@ record StopList(List<Stop> stops, List<String> unread, int bad) {
         return new StopList(stops, unread, list.bad().size()).orRefuse("--targets: “" + file + "” has no targets.");
     }
 
+    /** Whether a file names any target at all. */
+    static boolean isInFile(AxisAnalysis analysis) {
+        return !analysis.axis().getTargets().isEmpty();
+    }
+
     private StopList orRefuse(String sentence) throws BadInputException {
         if (stops.isEmpty()) {
             throw new BadInputException(unread.isEmpty() ? sentence : sentence + " " + unread.get(0));

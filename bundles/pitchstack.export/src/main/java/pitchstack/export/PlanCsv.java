@@ -62,6 +62,11 @@ public final class PlanCsv {
     }
 
     private String stage(int stage) {
+        return stage(axis, stage);
+    }
+
+    /** The name of a stage, or its number from 1 where it has none. */
+    static String stage(AxisSpec axis, int stage) {
         String name = axis.stages().get(stage).name();
         return name.isBlank() ? "Stage " + (stage + 1) : name;
     }

@@ -2,161 +2,146 @@
 package pitchstack.export;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pitchstack.core.coverage.Coverage;
-import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 import pitchstack.core.units.Scale;
 
 /**
- * The travel as a strip, a drawing in millimetres that fits across A4. Clean stretches are the highest and plain, those
- * reached only over worn teeth are half as high and hatched one way, those not reached are low and hatched both ways;
- * the legend says so in words, and so does each stretch where a viewer shows titles. The widths are true to scale, the
- * thinnest included, so that a stretch too thin to print is in the file all the same.
+ * The travel as a strip, a drawing in millimetres that fits across A4; or two strips, one above the other, of what is
+ * reached now and what would be. Clean stretches are the highest and plain, those reached only over worn teeth are half as
+ * high and hatched one way, those not reached are low and hatched both ways; the legend says so in words, and so does
+ * each stretch where a viewer shows titles. Widths are true to scale. Where many stretches are too thin to be told apart,
+ * columns stand for them.
  */
 public final class StripSvg {
-    /** The most stretches drawn: with more, each is thinner than 0.01 mm, and the file is larger than 5 MB. */
-    public static final int MOST_STRETCHES = 40_000;
+    /** From the left edge of the page to the lowest position, and from the lowest to the highest. */
+    static final double LEFT = 20;
+    static final double WIDTH = 257;
 
     private static final double PAGE = 297;
-    private static final double HEIGHT = 62;
-    private static final double LEFT = 20;
-    /** From the lowest to the highest position. */
-    static final double WIDTH = 257;
-    private static final double FLOOR = 38;
-    private static final double LEGEND = 55;
-    private static final double LEGEND_STEP = 70;
+    private static final double FIRST_FLOOR = 40;
+    private static final double FLOOR_STEP = 32;
+    private static final double LEGEND_STEP = 86;
+    private static final double LEGEND_LINE = 7;
 
-    private final String title;
     private final Scale scale;
-    private final Coverage coverage;
-    private final StringBuilder svg = new StringBuilder();
+    private final List<StripBars> strips;
+    private final SvgText svg = new SvgText();
 
-    private StripSvg(String title, Scale scale, Coverage coverage) {
-        this.title = title;
+    private StripSvg(Scale scale, List<StripBars> strips) {
         this.scale = scale;
-        this.coverage = coverage;
+        this.strips = strips;
     }
 
     /**
-     * The drawing.
+     * The drawing of one strip.
      *
      * @param title what stands above it
      * @param scale the scale of the axis
      * @param coverage what to draw
-     * @return the text of an SVG file; empty where there is no travel, or more than {@link #MOST_STRETCHES} stretches
+     * @return the text of an SVG file; empty where there is no travel
      */
     public static Optional<String> of(String title, Scale scale, Coverage coverage) {
-        int stretches = coverage.stretches().size();
-        return stretches == 0 || stretches > MOST_STRETCHES ? Optional.empty()
-                : Optional.of(new StripSvg(title, scale, coverage).draw());
+        return of(title, scale, List.of(new StripBars("", scale, coverage)));
     }
 
-    private String draw() {
-        String escaped = XmlText.of(title);
-        line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
-        line("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\""
-                + " font-family=\"sans-serif\" font-size=\"3.5\">", mm(PAGE), mm(HEIGHT), mm(PAGE), mm(HEIGHT));
-        line("<title>%s</title>", escaped);
-        line("<defs>");
-        line("<pattern id=\"hatch\" width=\"1.5\" height=\"1.5\" patternUnits=\"userSpaceOnUse\">"
-                + "<rect width=\"1.5\" height=\"1.5\" fill=\"#d9d9d9\"/>"
-                + "<path d=\"M0 1.5L1.5 0\" stroke=\"#000000\" stroke-width=\"0.25\"/></pattern>");
-        line("<pattern id=\"cross\" width=\"1.5\" height=\"1.5\" patternUnits=\"userSpaceOnUse\">"
+    /**
+     * The drawing of two strips of the same travel.
+     *
+     * @param title what stands above them
+     * @param scale the scale of the axis
+     * @param now what is reached
+     * @param supposed what would be reached, of the same axis
+     * @param supposition what is supposed
+     * @return the text of an SVG file; empty where there is no travel
+     */
+    public static Optional<String> of(String title, Scale scale, Coverage now, Coverage supposed, String supposition) {
+        return of(title, scale, List.of(new StripBars("now", scale, now),
+                new StripBars("supposed: " + supposition, scale, supposed)));
+    }
+
+    private static Optional<String> of(String title, Scale scale, List<StripBars> strips) {
+        return strips.get(0).stretches().isEmpty() ? Optional.empty() : Optional.of(new StripSvg(scale, strips).draw(title));
+    }
+
+    private String draw(String title) {
+        double height = legend() + LEGEND_LINE * (isMixed() ? 2 : 1);
+        svg.line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+        svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\""
+                + " font-family=\"sans-serif\" font-size=\"3.5\">", PAGE, height, PAGE, height);
+        svg.line("<title>%s</title>", title);
+        svg.line("<defs>");
+        svg.line("<pattern id=\"hatch\" width=\"1.5\" height=\"1.5\" patternUnits=\"userSpaceOnUse\">"
                 + "<rect width=\"1.5\" height=\"1.5\" fill=\"#ffffff\"/>"
-                + "<path d=\"M0 1.5L1.5 0M0 0L1.5 1.5\" stroke=\"#000000\" stroke-width=\"0.25\"/></pattern>");
-        line("</defs>");
-        line("<text x=\"%s\" y=\"9\" font-size=\"5\">%s</text>", mm(LEFT), escaped);
-        drawStretches(coverage.stretches());
+                + "<path d=\"M-0.5 0.5L0.5 -0.5M0 1.5L1.5 0M1 2L2 1\" stroke=\"#000000\" stroke-width=\"0.3\"/></pattern>");
+        svg.line("<pattern id=\"cross\" width=\"1.5\" height=\"1.5\" patternUnits=\"userSpaceOnUse\">"
+                + "<rect width=\"1.5\" height=\"1.5\" fill=\"#ffffff\"/>"
+                + "<path d=\"M0 1.5L1.5 0M0 0L1.5 1.5\" stroke=\"#000000\" stroke-width=\"0.2\"/></pattern>");
+        svg.line("</defs>");
+        svg.line("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>", PAGE, height);
+        svg.line("<text x=\"%s\" y=\"9\" font-size=\"5\">%s</text>", LEFT, title);
+        for (int i = 0; i < strips.size(); i++) {
+            strips.get(i).draw(svg, floor(i));
+        }
         drawScale();
-        drawLegend(coverage.summary());
-        line("</svg>");
+        drawLegend();
+        svg.line("</svg>");
         return svg.toString();
     }
 
-    private void drawStretches(List<Stretch> stretches) {
-        line("<g id=\"travel\">");
-        for (Stretch stretch : stretches) {
-            double x = x(stretch.low());
-            // The first count beyond it, so that neighbours meet.
-            double width = x((double) stretch.high() + 1) - x;
-            line("<rect class=\"%s\" x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"><title>%s</title></rect>",
-                    name(stretch.reached()), mm(x), mm(FLOOR - height(stretch.reached())), mm(width),
-                    mm(height(stretch.reached())), fill(stretch.reached()), XmlText.of(words(stretch)));
-        }
-        line("</g>");
+    private static double floor(int strip) {
+        return FIRST_FLOOR + strip * FLOOR_STEP;
     }
 
-    private String words(Stretch stretch) {
-        return ReachedWords.of(stretch.reached()) + ": " + scale.format(stretch.low()) + " to "
-                + scale.format(stretch.high());
+    private double legend() {
+        return floor(strips.size() - 1) + 16;
     }
 
+    private boolean isMixed() {
+        return strips.stream().anyMatch(StripBars::isMixed);
+    }
+
+    /** Marks under every strip, numbers under the lowest. */
     private void drawScale() {
-        line("<g id=\"scale\" text-anchor=\"middle\">");
-        line("<path d=\"M%s %sH%s\" stroke=\"#000000\" stroke-width=\"0.35\"/>", mm(LEFT), mm(FLOOR), mm(LEFT + WIDTH));
-        for (Ticks.Tick tick : Ticks.between(scale, low(), high())) {
-            String x = mm(x(tick.at().doubleValue()));
-            line("<path d=\"M%s %sV%s\" stroke=\"#000000\" stroke-width=\"0.25\"/>", x, mm(FLOOR), mm(FLOOR + 2));
-            line("<text x=\"%s\" y=\"%s\">%s</text>", x, mm(FLOOR + 6), tick.label());
+        List<Stretch> stretches = strips.get(0).stretches();
+        List<Ticks.Tick> ticks = Ticks.between(scale, stretches.get(0).low(), stretches.get(stretches.size() - 1).high());
+        svg.line("<g id=\"scale\" text-anchor=\"middle\">");
+        for (int i = 0; i < strips.size(); i++) {
+            svg.line("<path d=\"M%s %sH%s\" stroke=\"#000000\" stroke-width=\"0.35\"/>", LEFT, floor(i), LEFT + WIDTH);
+            for (Ticks.Tick tick : ticks) {
+                double x = strips.get(0).x(tick.at().doubleValue());
+                svg.line("<path d=\"M%s %sV%s\" stroke=\"#000000\" stroke-width=\"0.25\"/>", x, floor(i), floor(i) + 2);
+            }
         }
-        line("<text x=\"%s\" y=\"%s\">%s</text>", mm(LEFT + WIDTH + 11), mm(FLOOR + 6), Ticks.unit(scale));
-        line("</g>");
+        double numbers = floor(strips.size() - 1) + 6;
+        for (Ticks.Tick tick : ticks) {
+            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", strips.get(0).x(tick.at().doubleValue()), numbers, tick.label());
+        }
+        svg.line("<text x=\"%s\" y=\"%s\">%s</text>", LEFT + WIDTH + 11, numbers, Ticks.unit(scale));
+        svg.line("</g>");
     }
 
-    private void drawLegend(CoverageSummary summary) {
-        line("<g id=\"legend\">");
+    private void drawLegend() {
+        svg.line("<g id=\"legend\">");
         for (Reached reached : Reached.values()) {
             double x = LEFT + reached.ordinal() * LEGEND_STEP;
-            double height = height(reached) / 4;
-            line("<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"%s\" fill=\"%s\" stroke=\"#000000\" stroke-width=\"0.25\"/>",
-                    mm(x), mm(LEGEND - height), mm(height), fill(reached));
-            line("<text x=\"%s\" y=\"%s\">%s: %s of the travel</text>", mm(x + 10), mm(LEGEND),
-                    ReachedWords.of(reached), Shares.of(summary, reached));
+            double height = StripBars.height(reached) / 4;
+            svg.line("<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"%s\" fill=\"%s\" stroke=\"#000000\" stroke-width=\"0.25\"/>",
+                    x, legend() - height, height, StripBars.fill(reached));
+            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", x + 10, legend(), ReachedWords.of(reached) + ": " + shares(reached));
         }
-        line("</g>");
+        if (isMixed()) {
+            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", LEFT, legend() + LEGEND_LINE, "Where stretches are too thin to draw, a "
+                    + "column stacks their shares: clean, worn only, and pale for what is not reached.");
+        }
+        svg.line("</g>");
     }
 
-    private static String name(Reached reached) {
-        return reached.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static double height(Reached reached) {
-        return switch (reached) {
-            case CLEAN -> 20;
-            case WORN -> 10;
-            case NOT -> 4;
-        };
-    }
-
-    private static String fill(Reached reached) {
-        return switch (reached) {
-            case CLEAN -> "#7f7f7f";
-            case WORN -> "url(#hatch)";
-            case NOT -> "url(#cross)";
-        };
-    }
-
-    private long low() {
-        return coverage.stretches().get(0).low();
-    }
-
-    private long high() {
-        return coverage.stretches().get(coverage.stretches().size() - 1).high();
-    }
-
-    private double x(double position) {
-        return LEFT + WIDTH * (position - low()) / ((double) high() - low() + 1);
-    }
-
-    /** A tenth of a micrometre on paper. */
-    private static String mm(double value) {
-        return String.format(Locale.ROOT, "%.4f", value);
-    }
-
-    private void line(String format, Object... values) {
-        svg.append(values.length == 0 ? format : String.format(Locale.ROOT, format, values)).append('\n');
+    private String shares(Reached reached) {
+        return strips.size() == 1 ? strips.get(0).share(reached) + " of the travel"
+                : strips.stream().map(strip -> strip.share(reached)).collect(Collectors.joining(" now, ", "", " supposed"));
     }
 }

@@ -71,6 +71,7 @@ final class Ticks {
     }
 
     private static String label(BigDecimal at, BigDecimal step) {
-        return at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString();
+        return at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString()
+                .replace('-', '−');
     }
 }

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "-h", "plan --help", "plan -h", "table --help", "coverage --help", "check --help"})
+    @ValueSource(strings = {"--help", "-h", "plan --help", "plan -h", "table --help", "coverage --help", "wear --help",
+            "check --help"})
     void tellsTheUsageWithExamplesAndExitCodes(String words) {
         CommandRun run = CommandRun.of(words.split(" "));
         assertEquals(0, run.code());
@@ -22,7 +23,8 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--at X", "--axis", "--from", "--tolerance", "--worn", "--alternatives", "--json", "FILE"})
+    @ValueSource(strings = {"--at=X", "--by=D", "--axis", "--temperature", "--approach", "--from", "--tolerance",
+        "--worn", "--alternatives", "--json", "FILE"})
     void namesEveryOptionOfPlan(String option) {
         assertTrue(CommandRun.of("plan", "--help").out().contains(option));
     }

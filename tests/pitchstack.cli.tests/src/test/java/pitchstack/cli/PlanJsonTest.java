@@ -22,7 +22,7 @@ class PlanJsonTest {
     void holdsTheWholeAnswer() throws Exception {
         // 5 mm + (−4.9 mm) = 0.1 mm; from (−1, 2) that is 2 teeth and 3 teeth: 4 + 2 + 4 + 3 = 13 s.
         assertJson("{'reached':true,'unit':'mm','setting':[1,-1],'position':'0.1','error':'0','effortSeconds':13,"
-                + "'steps':[{'stage':'Rack','from':-1,'to':1},{'stage':'Fine','from':2,'to':-1}],'worn':[],"
+                + "'steps':[{'stage':'Rack','from':-1,'to':1,'kind':'direct'},{'stage':'Fine','from':2,'to':-1,'kind':'direct'}],'worn':[],"
                 + "'below':null,'above':null,'reason':null}", 0, StackTexts.COMMON_PRACTICE, "--at", "0.1", "--from", "-1,2");
     }
 
@@ -31,8 +31,8 @@ class PlanJsonTest {
         String forward = StackTexts.COMMON_PRACTICE.replace("<axes ", "<axes approach=\"forward\" ");
         // Forward 1: 4 + 1 s; back 1 goes back 2 and forward 1: 4 + 3 s.
         assertJson("{'reached':true,'unit':'mm','setting':[1,-1],'position':'0.1','error':'0','effortSeconds':12,"
-                + "'steps':[{'stage':'Rack','from':0,'to':1},{'stage':'Fine','from':0,'to':-2},"
-                + "{'stage':'Fine','from':-2,'to':-1}],'worn':[],'below':null,'above':null,'reason':null}", 0, forward,
+                + "'steps':[{'stage':'Rack','from':0,'to':1,'kind':'direct'},{'stage':'Fine','from':0,'to':-2,'kind':'further'},"
+                + "{'stage':'Fine','from':-2,'to':-1,'kind':'return'}],'worn':[],'below':null,'above':null,'reason':null}", 0, forward,
                 "--at", "0.1");
     }
 
@@ -42,7 +42,7 @@ class PlanJsonTest {
                 "<shiftLimits lowest=\"1\" highest=\"2\" limit=\"10 mm\"/></axes>");
         // From (2, −2), 0.2 mm, to (4, −4), 0.4 mm: the rack first would give 20 − 9.8 = 10.2 mm, beyond the limit.
         JsonNode json = plan(0, limited, "--at", "0.4", "--from", "2,-2");
-        assertEquals(READER.readTree("[{'stage':'Fine','from':-2,'to':-4},{'stage':'Rack','from':2,'to':4}]"
+        assertEquals(READER.readTree("[{'stage':'Fine','from':-2,'to':-4,'kind':'direct'},{'stage':'Rack','from':2,'to':4,'kind':'direct'}]"
                 .replace('\'', '"')), json.get("steps"));
     }
 
@@ -66,9 +66,9 @@ class PlanJsonTest {
         assertJson("{'reached':false,'unit':'mm','setting':null,'position':null,'error':null,'effortSeconds':null,"
                 + "'steps':null,'worn':null,"
                 + "'below':{'setting':[1,-1],'position':'0.1','error':'-0.07','effortSeconds':10,'steps':["
-                + "{'stage':'Rack','from':0,'to':1},{'stage':'Fine','from':0,'to':-1}],'worn':[]},"
+                + "{'stage':'Rack','from':0,'to':1,'kind':'direct'},{'stage':'Fine','from':0,'to':-1,'kind':'direct'}],'worn':[]},"
                 + "'above':{'setting':[2,-2],'position':'0.2','error':'0.03','effortSeconds':12,'steps':["
-                + "{'stage':'Rack','from':0,'to':2},{'stage':'Fine','from':0,'to':-2}],'worn':[]},"
+                + "{'stage':'Rack','from':0,'to':2,'kind':'direct'},{'stage':'Fine','from':0,'to':-2,'kind':'direct'}],'worn':[]},"
                 + "'reason':'0.170 mm lies between 0.100 mm and 0.200 mm; the nearer is 0.030 mm away, "
                 + "and the tolerance is 0.010 mm.'}", 1, StackTexts.COMMON_PRACTICE, "--at", "0.17", "--tolerance", "0.01");
     }
@@ -85,7 +85,7 @@ class PlanJsonTest {
     void listsAlternativesOnlyWhereAskedFor() throws Exception {
         JsonNode asked = plan(0, StackTexts.COMMON_PRACTICE, "--at", "0.15", "--tolerance", "0.05", "--alternatives", "5");
         assertEquals(READER.readTree("[{'setting':[2,-2],'position':'0.2','error':'0.05','effortSeconds':12,'steps':["
-                .replace('\'', '"') + "{'stage':'Rack','from':0,'to':2},{'stage':'Fine','from':0,'to':-2}],'worn':[]}]"
+                .replace('\'', '"') + "{'stage':'Rack','from':0,'to':2,'kind':'direct'},{'stage':'Fine','from':0,'to':-2,'kind':'direct'}],'worn':[]}]"
                         .replace('\'', '"')), asked.get("alternatives"));
         assertEquals("[]", plan(1, StackTexts.COMMON_PRACTICE, "--at", "0.15", "--alternatives", "5")
                 .get("alternatives").toString());

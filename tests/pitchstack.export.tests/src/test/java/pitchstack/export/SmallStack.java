@@ -35,7 +35,18 @@ final class SmallStack {
 
     /** The axis, shown in mm or in. */
     static AxisSpec axis(Path folder, String unit) throws IOException {
-        Path file = Files.writeString(folder.resolve("small.pitchstack"), TEXT.replace("unit=\"mm\"", "unit=\"" + unit + '"'));
+        return read(folder, TEXT.replace("unit=\"mm\"", "unit=\"" + unit + '"'));
+    }
+
+    /** A single stage with one engaged tooth: positions a pitch apart, from 0 on. */
+    static AxisSpec rack(Path folder, String pitch, int teeth) throws IOException {
+        int second = TEXT.indexOf("<stages name=\"Fine\"");
+        return read(folder, (TEXT.substring(0, second) + "</axes></ps:Positioner>").replace("5 mm", pitch)
+                .replaceAll("<baseRow.*?</baseRow>", "<baseRow teeth=\"" + teeth + "\"/>"));
+    }
+
+    private static AxisSpec read(Path folder, String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("small.pitchstack"), text);
         Positioner positioner = StackFile.load(file).positioner();
         return AxisAnalysis.of(positioner, positioner.getAxes().get(0)).spec();
     }

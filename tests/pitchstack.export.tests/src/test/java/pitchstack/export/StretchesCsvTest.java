@@ -15,6 +15,8 @@ import pitchstack.core.coverage.Coverage;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.RotaryScale;
 
 class StretchesCsvTest {
@@ -51,6 +53,23 @@ class StretchesCsvTest {
             assertEquals(gaps.get(i).high(), femtometres(rows.get(i + 1).get(1)));
             assertEquals("not reached", rows.get(i + 1).get(3));
         }
+    }
+
+    /** The travel has a hole between 3 and 10 mm, as that of a rotary axis may. */
+    @Test
+    void comparesTwoCoveragesStretchByStretch() {
+        long mm = 1_000_000_000_000L;
+        List<Stretch> now = List.of(new Stretch(0, 2 * mm, Reached.CLEAN), new Stretch(2 * mm + 1, 3 * mm, Reached.NOT),
+                new Stretch(10 * mm, 12 * mm, Reached.WORN));
+        List<Stretch> supposed = List.of(new Stretch(0, mm, Reached.CLEAN), new Stretch(mm + 1, 3 * mm, Reached.NOT),
+                new Stretch(10 * mm, 11 * mm, Reached.WORN), new Stretch(11 * mm + 1, 12 * mm, Reached.NOT));
+        assertEquals(List.of("from (mm),to (mm),length (mm),reached,supposed",
+                "0,1,1,clean,clean",
+                "1.000000000001,2,0.999999999999,clean,not reached",
+                "2.000000000001,3,0.999999999999,not reached,not reached",
+                "10,11,1,worn only,worn only",
+                "11.000000000001,12,0.999999999999,worn only,not reached"),
+                StretchesCsv.of(new LinearScale(LengthUnit.MM), now, supposed).lines().toList());
     }
 
     @Test

@@ -16,7 +16,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import pitchstack.core.coverage.WearMark;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.ToothSpan;
+import pitchstack.core.stack.Wear;
+import pitchstack.core.stack.WornRange;
 
 class StripSvgTest {
     private static final double ROUNDING = 1e-4;
@@ -66,9 +70,9 @@ class StripSvgTest {
 
     @Test
     void numbersItsScaleInTheUnitOfTheFile() throws Exception {
-        assertEquals(List.of("-4", "-2", "0", "2", "4", "6", "8", "mm"), texts(parse(strip("mm", "Slide")), "scale"));
+        assertEquals(List.of("−4", "−2", "0", "2", "4", "6", "8", "mm"), texts(parse(strip("mm", "Slide")), "scale"));
         // −4.9 to 9.9 mm is −0.193 to 0.390 in.
-        assertEquals(List.of("-0.15", "-0.10", "-0.05", "0.00", "0.05", "0.10", "0.15", "0.20", "0.25", "0.30", "0.35", "in"),
+        assertEquals(List.of("−0.15", "−0.10", "−0.05", "0.00", "0.05", "0.10", "0.15", "0.20", "0.25", "0.30", "0.35", "in"),
                 texts(parse(strip("in", "Slide")), "scale"));
     }
 
@@ -77,7 +81,7 @@ class StripSvgTest {
         String strip = strip("mm", "Slide");
         Element root = parse(strip).getDocumentElement();
         assertEquals("297.0000mm", root.getAttribute("width"));
-        assertEquals("0 0 297.0000 62.0000", root.getAttribute("viewBox"));
+        assertEquals("0 0 297.0000 63.0000", root.getAttribute("viewBox"));
         assertEquals(strip, strip("mm", "Slide"));
     }
 
@@ -87,6 +91,57 @@ class StripSvgTest {
         Document svg = parse(strip("mm", title + "\u0001"));
         assertEquals(title + "\uFFFD", svg.getElementsByTagName("title").item(0).getTextContent());
         assertEquals(0, svg.getElementsByTagName("script").getLength());
+    }
+
+    /**
+     * Positions 0.2 mm apart from 0 to 199.8 mm, and 0.05 mm on either side reached: half of the travel clean and half not, in
+     * stretches of 0.1 mm, which are 0.13 mm on paper. 257 mm in columns of half a millimetre at the least are 514.
+     */
+    @Test
+    void drawsStretchesThatAreTooThinAsColumnsOfTheirShares() throws Exception {
+        AxisSpec axis = SmallStack.rack(folder, "0.2 mm", 1000);
+        Document svg = parse(StripSvg.of("Comb", axis.scale(), SmallStack.coverage(axis, "0.05 mm")).orElseThrow());
+        List<Element> columns = elements(svg, "g").stream().filter(g -> g.getAttribute("class").equals("mixed")).toList();
+        assertEquals(514, columns.size());
+        double clean = 0;
+        double x = 20;
+        for (Element column : columns) {
+            NodeList parts = column.getElementsByTagName("rect");
+            assertEquals(2, parts.getLength());
+            Element lower = (Element) parts.item(0);
+            Element upper = (Element) parts.item(1);
+            assertEquals(List.of("#7f7f7f", "#e2e2e2"), List.of(lower.getAttribute("fill"), upper.getAttribute("fill")));
+            assertEquals(20, number(lower, "height") + number(upper, "height"), 3 * ROUNDING);
+            assertEquals(number(lower, "y"), number(upper, "y") + number(upper, "height"), 3 * ROUNDING);
+            assertEquals(x, number(lower, "x"), 514 * ROUNDING);
+            x += number(lower, "width");
+            clean += number(lower, "width") * number(lower, "height");
+        }
+        assertEquals(277, x, 514 * ROUNDING);
+        // 998 stretches of 0.1 mm inside and 0.05 mm at both ends, of 199.8 mm.
+        assertEquals((998 * 0.1 + 0.1) / 199.8, clean / (257 * 20), 1e-3);
+        assertEquals(4, texts(svg, "legend").size());
+        assertEquals(0, stretches(svg).size());
+    }
+
+    @Test
+    void drawsTwoStripsOfOneTravelAboveOneScale() throws Exception {
+        AxisSpec axis = SmallStack.axis(folder, "mm");
+        AxisSpec barred = new WearMark(0, WearMark.Row.BASE, new WornRange(new ToothSpan(1, 1), Wear.BARRED)).on(axis);
+        Document svg = parse(StripSvg.of("Slide", axis.scale(), SmallStack.coverage(axis, "0.05 mm"),
+                SmallStack.coverage(barred, "0.05 mm"), "tooth 1 barred").orElseThrow());
+        List<Element> strips = elements(svg, "g").stream().filter(g -> g.getAttribute("class").equals("travel")).toList();
+        assertEquals(List.of("now", "supposed: tooth 1 barred"), strips.stream()
+                .map(strip -> strip.getElementsByTagName("text").item(0).getTextContent()).toList());
+        assertEquals(List.of("clean: 1.69 % now, 1.69 % supposed", "worn only: 1.69 % now, 0 % supposed",
+                "not reached: 96.62 % now, 98.31 % supposed"), texts(svg, "legend"));
+        assertEquals(List.of("−4", "−2", "0", "2", "4", "6", "8", "mm"), texts(svg, "scale"));
+        assertEquals(32, floor(strips.get(1)) - floor(strips.get(0)), ROUNDING);
+    }
+
+    private static double floor(Element strip) {
+        Element first = (Element) strip.getElementsByTagName("rect").item(0);
+        return number(first, "y") + number(first, "height");
     }
 
     private String strip(String unit, String title) throws Exception {

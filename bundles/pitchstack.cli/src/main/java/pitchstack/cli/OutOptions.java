@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.cli;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** A file to write besides the answer. */
+final class OutOptions {
+    @Option(names = "--out", paramLabel = "NAME", description = "Write a file too; the ending of NAME tells the format.")
+    private String out;
+
+    @Option(names = "--force", description = "Let --out replace a file; the old one is kept as NAME.bak~.")
+    private boolean force;
+
+    /**
+     * The file to write; empty where none is wanted.
+     *
+     * @param endings the endings of the formats that can be written
+     * @throws BadInputException if it may not be written
+     */
+    Optional<OutFile> file(String... endings) throws BadInputException {
+        return out == null ? Optional.empty() : Optional.of(OutFile.of(out, force, List.of(endings)));
+    }
+}
