@@ -38,15 +38,12 @@ public record StackLayout(List<Long> pitches, List<RowPair> rows) {
         long above = 0;
         int widest = ENGAGED;
         for (FineStage stage : fine) {
-            int more = stage.indices() - 1;
-            int rider = ENGAGED + more / 2;
-            int base = ENGAGED + more - more / 2;
-            RowPair pair = rows(base, rider, 0, ENGAGED);
+            RowPair pair = pair(stage.indices());
             pitches.add(stage.pitch());
             rows.add(pair);
             below = Math.addExact(below, -pair.indices().first() * stage.pitch());
             above = Math.addExact(above, pair.indices().last() * stage.pitch());
-            widest = Math.max(widest, base);
+            widest = Math.max(widest, pair.base().teeth());
         }
         int first = -Math.toIntExact(teeth(above, rack));
         int last = Math.toIntExact(teeth(Math.addExact(travel, below), rack));
@@ -57,14 +54,36 @@ public record StackLayout(List<Long> pitches, List<RowPair> rows) {
     }
 
     /**
-     * Closed rings, each mating with an equal one. A ring has no ends; the model's rows have, so half the teeth are called
-     * the fewest engaged, which gives the indices of half a turn either way.
+     * A closed rack ring that mates with an equal one, and rows on it.
      *
-     * @param rings teeth in a turn, the lowest first
-     * @param pitches counts a tooth of each
+     * @param turn counts in one turn
+     * @param rack the ring's pitch
+     * @param fine the printed stages, the lowest first; one whose pitch divides the turn is a closed ring too
      */
-    public static StackLayout closed(List<Integer> rings, List<Long> pitches) {
-        return new StackLayout(pitches, rings.stream().map(teeth -> rows(teeth, teeth, 0, (teeth + 1) / 2)).toList());
+    public static StackLayout closed(long turn, long rack, List<FineStage> fine) {
+        List<Long> pitches = new ArrayList<>(List.of(rack));
+        List<RowPair> rows = new ArrayList<>(List.of(ring(turn, rack)));
+        for (FineStage stage : fine) {
+            pitches.add(stage.pitch());
+            rows.add(isRing(turn, stage.pitch()) ? ring(turn, stage.pitch()) : pair(stage.indices()));
+        }
+        return new StackLayout(pitches, rows);
+    }
+
+    /** Whether a pitch, rounded down to a whole count, divides a turn into whole teeth. */
+    public static boolean isRing(long turn, long pitch) {
+        return turn % pitch < turn / pitch;
+    }
+
+    /** A ring has no ends; the rows have, so half the teeth are called engaged, which allows half a turn either way. */
+    private static RowPair ring(long turn, long pitch) {
+        int teeth = Math.toIntExact(turn / pitch);
+        return rows(teeth, teeth, 0, (teeth + 1) / 2);
+    }
+
+    private static RowPair pair(int indices) {
+        int more = indices - 1;
+        return rows(ENGAGED + more - more / 2, ENGAGED + more / 2, 0, ENGAGED);
     }
 
     private static RowPair rows(int base, int rider, int start, int engaged) {

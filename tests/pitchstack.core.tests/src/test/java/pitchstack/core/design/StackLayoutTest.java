@@ -85,9 +85,12 @@ final class StackLayoutTest {
     /** Half a turn either way is every tooth once, and for an even number the one opposite twice. */
     @Test
     void letsAClosedRingStandOnEachOfItsTeeth() {
-        StackLayout rings = StackLayout.closed(List.of(360, 375), List.of(1000L, 960L));
+        // A turn of 36 000 000 counts: 100 000 and 96 000 a tooth, and 99 000, which does not go into it.
+        StackLayout rings = StackLayout.closed(36_000_000, 100_000,
+                List.of(new FineStage(96_000, 25), new FineStage(99_000, 7)));
         assertEquals(new IndexRange(-180, 180), rings.rows().get(0).indices());
         assertEquals(new IndexRange(-187, 187), rings.rows().get(1).indices());
+        assertEquals(new IndexRange(-3, 3), rings.rows().get(2).indices(), "a sector has what it needs");
     }
 
     private static TreeSet<Long> positions(AxisSpec axis, long travel) {
