@@ -8,7 +8,7 @@ import java.util.Optional;
 final class CoreOrder {
     private static final String CORE = "pitchstack.core.";
     private static final Map<String, Integer> LEVELS = Map.of("units", 0, "stack", 1, "geometry", 2, "accuracy", 2,
-            "plan", 2, "coverage", 3, "check", 4);
+            "plan", 2, "coverage", 3, "check", 4, "design", 5);
 
     private CoreOrder() {
     }

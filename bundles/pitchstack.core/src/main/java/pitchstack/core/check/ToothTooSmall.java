@@ -20,6 +20,16 @@ public final class ToothTooSmall implements Check {
     private static final double ROOT_GAP_MODULES = Math.PI / 2 - 2 * 1.25 * FLANK_TANGENT;
     private static final double METRES_PER_COUNT = 1e-15;
 
+    /**
+     * The smallest pitch whose tip and root gap a printer can still make.
+     *
+     * @param lineWidthM width of a printed line in metres, above 0
+     * @return metres
+     */
+    public static double smallestPitchM(double lineWidthM) {
+        return Math.PI * Math.max(2 * lineWidthM / TIP_LAND_MODULES, lineWidthM / ROOT_GAP_MODULES);
+    }
+
     @Override
     public List<Finding> apply(Subject subject) {
         List<Finding> findings = new ArrayList<>();
