@@ -9,11 +9,15 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.util.Domain;
+import java.util.stream.LongStream;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
+import pitchstack.core.stack.StageSpec;
+import pitchstack.core.stack.Wear;
 
 /** One target by CP-SAT: the same stages, limits and costs in femtometres. It finds the least effort, not who wins a tie. */
 final class CpSat {
@@ -36,7 +40,7 @@ final class CpSat {
         for (int j = 0; j < stages; j++) {
             IndexRange range = axis.stages().get(j).rows().indices();
             EffortCost cost = axis.stages().get(j).cost();
-            index[j] = model.newIntVar(range.first(), range.last(), "n" + j);
+            index[j] = model.newIntVarFromDomain(Domain.fromValues(usable(axis.stages().get(j))), "n" + j);
             int far = Math.max(Math.abs(range.first() - from.index(j)), Math.abs(range.last() - from.index(j)));
             IntVar teeth = model.newIntVar(0, far, "d" + j);
             BoolVar moved = model.newBoolVar("m" + j);
@@ -45,8 +49,10 @@ final class CpSat {
             effort.addTerm(teeth, cost.perToothMs()).addTerm(moved, cost.releaseMs());
             most += cost.releaseMs() + cost.perToothMs() * far;
         }
-        model.addLinearConstraint(sum(index, 0, stages - 1), target - tolerance, target + tolerance);
-        model.addLinearConstraint(sum(index, 0, stages - 1), axis.low().orElseThrow(), axis.high().orElseThrow());
+        model.addLinearConstraint(sum(index, 0, stages - 1), target - tolerance - axis.datum(),
+                target + tolerance - axis.datum());
+        model.addLinearConstraint(sum(index, 0, stages - 1), axis.low().orElseThrow() - axis.datum(),
+                axis.high().orElseThrow() - axis.datum());
         for (ShiftLimit limit : axis.shiftLimits()) {
             model.addLinearConstraint(sum(index, limit.lowest(), limit.highest()), -limit.limit(), limit.limit());
         }
@@ -63,6 +69,12 @@ final class CpSat {
             throw new IllegalStateException("CP-SAT ended with " + status);
         }
         return solver.value(total);
+    }
+
+    private static long[] usable(StageSpec stage) {
+        IndexRange range = stage.rows().indices();
+        return LongStream.rangeClosed(range.first(), range.last())
+                .filter(n -> stage.rows().wearAt((int) n) != Wear.BARRED).toArray();
     }
 
     private LinearExpr sum(IntVar[] index, int lowest, int highest) {

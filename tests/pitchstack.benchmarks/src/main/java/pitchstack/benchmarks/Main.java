@@ -1,34 +1,51 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.benchmarks;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TreeMap;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** Runs all benchmarks, or those whose names match the arguments, and prints one table. */
+/**
+ * Runs all benchmarks, or those whose names match the arguments, and prints a table for each class of them as soon as it is
+ * measured. With {@code --plots FOLDER} it draws cost against work instead.
+ */
 public final class Main {
-    private static final int WARM_UPS = 3;
+    private static final String PLOTS = "--plots";
+    private static final int WARM_UPS = 2;
     private static final int MEASUREMENTS = 5;
+    private static final List<Class<?>> ALL = List.of(OneTarget.class, RackLength.class, Table.class, Rivals.class,
+            EverySetting.class, CoverageMap.class, CoverageFloor.class);
 
     private Main() { }
 
     /** Runs the benchmarks. */
-    public static void main(String[] names) throws RunnerException {
-        ChainedOptionsBuilder options = new OptionsBuilder().forks(1).warmupIterations(WARM_UPS)
-                .measurementIterations(MEASUREMENTS).warmupTime(TimeValue.seconds(1))
-                .measurementTime(TimeValue.seconds(1)).jvmArgs("-Xmx1g").verbosity(VerboseMode.SILENT);
-        for (String name : names) {
-            options.include(name);
+    public static void main(String[] arguments) throws RunnerException, IOException {
+        if (arguments.length == 2 && arguments[0].equals(PLOTS)) {
+            Growth.draw(Path.of(arguments[1]));
+            return;
         }
-        print(new Runner(options.build()).run());
+        List<String> names = arguments.length > 0 ? List.of(arguments)
+                : ALL.stream().map(type -> "[.]" + type.getSimpleName() + "[.]").toList();
+        System.out.println("| benchmark | problem | time |");
+        System.out.println("|---|---|---|");
+        for (String name : names) {
+            print(new Runner(new OptionsBuilder().include(name).forks(1).warmupIterations(WARM_UPS)
+                    .measurementIterations(MEASUREMENTS).warmupTime(TimeValue.seconds(1))
+                    .measurementTime(TimeValue.seconds(1)).shouldFailOnError(true)
+                    .jvmArgs("-Xmx1g", "-D" + Case.EXAMPLES + "=" + System.getProperty(Case.EXAMPLES))
+                    .verbosity(VerboseMode.SILENT).build()).run());
+        }
     }
 
     private static void print(Collection<RunResult> results) {
@@ -36,16 +53,20 @@ public final class Main {
         for (RunResult result : results) {
             String name = result.getParams().getBenchmark().replace("pitchstack.benchmarks.", "");
             Result<?> time = result.getPrimaryResult();
-            String worn = result.getParams().getParamsKeys().contains("worn")
-                    ? (Boolean.parseBoolean(result.getParams().getParam("worn")) ? ", worn" : "") : "";
-            String problem = result.getParams().getParamsKeys().contains("problem")
-                    ? result.getParams().getParam("problem") + worn : "";
+            String worn = isWorn(result) ? ", worn" : "";
+            String problem = parameter(result, "problem") + worn;
             lines.put(name + problem, String.format(Locale.ROOT, "| %s | %s | %s ± %s %s |", name, problem,
                     number(time.getScore()), number(time.getScoreError()), time.getScoreUnit()));
         }
-        System.out.println("| benchmark | problem | time |");
-        System.out.println("|---|---|---|");
         lines.values().forEach(System.out::println);
+    }
+
+    private static boolean isWorn(RunResult result) {
+        return Boolean.parseBoolean(parameter(result, "worn"));
+    }
+
+    private static String parameter(RunResult result, String key) {
+        return Set.copyOf(result.getParams().getParamsKeys()).contains(key) ? result.getParams().getParam(key) : "";
     }
 
     /** Three significant digits. */

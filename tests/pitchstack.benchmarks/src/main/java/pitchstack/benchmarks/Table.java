@@ -14,43 +14,63 @@ import org.openjdk.jmh.annotations.State;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.Planner;
+import pitchstack.core.plan.TableEntry;
+import pitchstack.core.plan.TableQuery;
 import pitchstack.core.plan.WornPolicy;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.Directions;
 import pitchstack.core.stack.Setting;
 
 /** A table of targets, all from one setting in the middle of the travel; times are for one target. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
 public class Table {
     private static final int TARGETS = 100_000;
+    /** Targets for which the table must say what the planner says before anything is measured. */
+    private static final int COMPARED = 1000;
 
-    /** The problem measured. */
-    @Param({"A", "B", "C"})
-    public Problem problem;
+    /** What is planned on. */
+    @Param({"A", "B", "C", "A_MEASURED", "B_MEASURED", "C_MEASURED", "FENCE", "PLATE", "SHIM"})
+    public Case problem;
 
+    private AxisSpec axis;
     private Planner planner;
     private Setting home;
     private long[] targets;
 
-    /** Prepares planner and targets. */
+    /** Prepares planner and targets, and refuses to measure a table that does not agree with the planner. */
     @Setup
     public void prepare() {
-        planner = Planner.of(problem.axis());
-        int middle = (int) (Problem.TRAVEL / 2 / planner.axis().stages().get(0).pitch());
-        home = Setting.zero(planner.axis().stages().size()).with(0, middle);
-        targets = problem.targets(TARGETS);
+        axis = problem.axis();
+        planner = Planner.of(axis);
+        home = problem.home(axis);
+        targets = problem.targets(axis, TARGETS);
+        TableQuery table = table();
+        for (int i = 0; i < COMPARED; i++) {
+            Answer one = planner.plan(new PlanRequest(targets[i], axis.tolerance(), home, WornPolicy.AVOID, 0));
+            long effort = one instanceof Answer.Reached reached ? reached.best().effortMs() : -1;
+            long listed = table.find(targets[i], axis.tolerance()).map(TableEntry::effortMs).orElse(-1L);
+            if (effort != listed) {
+                throw new IllegalStateException("The planner found an effort of " + effort + ", the table of " + listed);
+            }
+        }
     }
 
-    /** The planner, asked target by target. */
+    private TableQuery table() {
+        return planner.table(home, Directions.unknown(home.size()), WornPolicy.AVOID);
+    }
+
+    /** The table, preparing it for this setting included. */
     @Benchmark
     @OperationsPerInvocation(TARGETS)
-    public long planner() {
-        long effort = 0;
+    public long table100k() {
+        TableQuery table = table();
+        long sum = 0;
         for (long target : targets) {
-            Answer answer = planner.plan(new PlanRequest(target, Problem.TOLERANCE, home, WornPolicy.AVOID, 0));
-            effort += answer instanceof Answer.Reached reached ? reached.best().effortMs() : 0;
+            sum += table.find(target, axis.tolerance()).map(TableEntry::position).orElse(0L);
         }
-        return effort;
+        return sum;
     }
 
     /** What cannot be beaten: reading every target once. */

@@ -43,6 +43,32 @@ final class Block {
         return component != null && size() <= MOST_TABLED;
     }
 
+    /** The number of the setting with these indices, one a stage of the axis, or −1 if it is none. */
+    int number(int[] indices) {
+        int low = 0;
+        int high = size() - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int order = compare(middle, indices);
+            if (order == 0) {
+                return middle;
+            }
+            low = order < 0 ? middle + 1 : low;
+            high = order < 0 ? high : middle - 1;
+        }
+        return -1;
+    }
+
+    private int compare(int setting, int[] indices) {
+        for (int i = 0; i < stages.length; i++) {
+            int there = indices[stages[i].stage];
+            if (index[i][setting] != there) {
+                return Integer.compare(index[i][setting], there);
+            }
+        }
+        return 0;
+    }
+
     /** Whether a setting is over teeth no worse than this. */
     boolean allows(int setting, Wear worst) {
         return worn[setting] == BARRED ? worst == Wear.BARRED : worn[setting] == 0 || worst != Wear.CLEAN;

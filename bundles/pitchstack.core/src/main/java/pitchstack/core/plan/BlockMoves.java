@@ -15,6 +15,8 @@ final class BlockMoves {
     final Block block;
     /** By setting, in milliseconds; null where they are worked out when asked for. */
     final long[] effort;
+    /** By setting, the steps of the move; null where the setting cannot be moved to, and all null like the efforts. */
+    private final MoveSplitter.Split[] split;
     /** Only for efforts that are worked out when asked for. */
     private final Moves moves;
     private volatile SortedKeys up;
@@ -24,23 +26,30 @@ final class BlockMoves {
         this.start = start;
         this.block = block;
         boolean tabled = block.isTabled();
-        this.effort = tabled ? efforts(block, moves) : null;
+        this.effort = tabled ? new long[block.size()] : null;
+        this.split = tabled ? new MoveSplitter.Split[block.size()] : null;
         this.moves = tabled ? null : moves;
+        if (tabled) {
+            workOut(moves);
+        }
     }
 
-    private static long[] efforts(Block block, Moves moves) {
-        MoveOrder order = moves.order(block.component);
-        int[] indices = new int[moves.count()];
-        long[] effort = new long[block.size()];
+    private void workOut(Moves all) {
+        MoveOrder order = all.order(block.component);
+        int[] indices = new int[all.count()];
         for (int s = 0; s < effort.length; s++) {
-            effort[s] = least(block, moves, s);
-            if (effort[s] != NO_WAY && !order.isFree()) {
+            effort[s] = least(block, all, s);
+            if (effort[s] != NO_WAY) {
                 block.copyIndices(s, indices);
-                MoveSplitter.Split split = order.find(indices, Long.MAX_VALUE);
-                effort[s] = split == null ? NO_WAY : effort[s] + split.extraMs();
+                split[s] = order.find(indices, Long.MAX_VALUE);
+                effort[s] = split[s] == null ? NO_WAY : effort[s] + split[s].extraMs();
             }
         }
-        return effort;
+    }
+
+    /** The steps to a setting that can be moved to, stage and index by step; only where efforts are worked out at once. */
+    int[] steps(int setting) {
+        return split[setting].steps();
     }
 
     private static long least(Block block, Moves moves, int setting) {

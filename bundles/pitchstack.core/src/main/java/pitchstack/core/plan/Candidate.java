@@ -15,13 +15,33 @@ import java.util.Comparator;
  */
 record Candidate(long place, long error, long effort, int worn, int[] indices) {
     /** Effort, then |error|, then fewer worn stages, then below the target first, then the smaller indices. */
-    static final Comparator<Candidate> BY_EFFORT = Comparator.comparingLong(Candidate::effort)
-            .thenComparingLong(Candidate::distance).thenComparingInt(Candidate::worn)
-            .thenComparingLong(Candidate::error).thenComparing(Candidate::indices, Arrays::compare);
+    static final Comparator<Candidate> BY_EFFORT = Candidate::compareEffort;
     /** |error|, then effort, then fewer worn stages, then the smaller indices: for settings on one side. */
-    static final Comparator<Candidate> BY_NEARNESS = Comparator.comparingLong(Candidate::distance)
-            .thenComparingLong(Candidate::effort).thenComparingInt(Candidate::worn)
-            .thenComparing(Candidate::indices, Arrays::compare);
+    static final Comparator<Candidate> BY_NEARNESS = Candidate::compareNearness;
+
+    // Written out, since every search compares many: chained comparators take several times as long.
+    private static int compareEffort(Candidate one, Candidate other) {
+        if (one.effort != other.effort) {
+            return Long.compare(one.effort, other.effort);
+        }
+        if (one.distance() != other.distance()) {
+            return Long.compare(one.distance(), other.distance());
+        }
+        if (one.worn != other.worn) {
+            return Integer.compare(one.worn, other.worn);
+        }
+        return one.error != other.error ? Long.compare(one.error, other.error) : Arrays.compare(one.indices, other.indices);
+    }
+
+    private static int compareNearness(Candidate one, Candidate other) {
+        if (one.distance() != other.distance()) {
+            return Long.compare(one.distance(), other.distance());
+        }
+        if (one.effort != other.effort) {
+            return Long.compare(one.effort, other.effort);
+        }
+        return one.worn != other.worn ? Integer.compare(one.worn, other.worn) : Arrays.compare(one.indices, other.indices);
+    }
 
     long distance() {
         return Math.abs(error);

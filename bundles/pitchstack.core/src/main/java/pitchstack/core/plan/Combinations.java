@@ -108,6 +108,30 @@ final class Combinations {
         return sum;
     }
 
+    /**
+     * The same where the efforts of every block are known.
+     *
+     * @param efforts by block and setting
+     */
+    long effort(int code, long[][] efforts) {
+        // Written out for the usual numbers of blocks: this is the innermost loop of a search.
+        return switch (efforts.length) {
+            case 1 -> efforts[0][code];
+            case 2 -> sum(efforts[0][code >>> shift[0]], efforts[1][code & mask[1]]);
+            default -> {
+                long sum = 0;
+                for (int b = 0; b < efforts.length; b++) {
+                    sum = sum(sum, efforts[b][code >>> shift[b] & mask[b]]);
+                }
+                yield sum;
+            }
+        };
+    }
+
+    private static long sum(long one, long other) {
+        return (one | other) < 0 ? BlockMoves.NO_WAY : one + other;
+    }
+
     /** The entries over teeth no worse than this; the same list where that is all of them. */
     Combinations noWorseThan(Wear worst) {
         if (Arrays.stream(blocks).allMatch(block -> block.allowsAll(worst))) {

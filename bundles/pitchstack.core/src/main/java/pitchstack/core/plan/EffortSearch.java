@@ -13,14 +13,17 @@ final class EffortSearch {
     private final SearchSpace space;
     private final Moves moves;
     private final BlockMoves[] blocks;
+    /** By block and setting; null where some are not known. */
+    private final long[][] efforts;
     private final int[] indices;
     private final Ranking ranking;
     private Window window;
 
-    private EffortSearch(SearchSpace space, Moves moves, BlockMoves[] blocks, int places) {
+    private EffortSearch(SearchSpace space, Moves moves, int places) {
         this.space = space;
         this.moves = moves;
-        this.blocks = blocks;
+        this.blocks = moves.blocks();
+        this.efforts = space.separable ? moves.efforts() : null;
         this.indices = new int[moves.count()];
         this.ranking = new Ranking(places);
     }
@@ -31,16 +34,15 @@ final class EffortSearch {
      * @param space where
      * @param windows windows that share no place
      * @param moves the moves from the starting setting
-     * @param blocks of these, the moves of the listed blocks
      * @param places how many settings are wanted, at least 1
      * @return the best, best first
      */
-    static List<Candidate> best(SearchSpace space, List<Window> windows, Moves moves, BlockMoves[] blocks, int places) {
-        EffortSearch search = new EffortSearch(space, moves, blocks, places);
+    static List<Candidate> best(SearchSpace space, List<Window> windows, Moves moves, int places) {
+        EffortSearch search = new EffortSearch(space, moves, places);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.window = window;
-                if (places > 1 || !KeySearch.search(space, window, moves, blocks, search.ranking)) {
+                if (places > 1 || !KeySearch.search(space, window, moves, search.ranking)) {
                     search.walk(0, space.datum, 0, 0);
                 }
             }
@@ -86,10 +88,11 @@ final class EffortSearch {
         for (int g = list.firstAtLeast(low(effort) - base); g < list.groups() && list.offset[g] <= high; g++) {
             long error = base + list.offset[g] - window.center();
             for (int k = list.start[g]; k < list.start[g + 1]; k++) {
-                long listed = list.effort(list.entry[k], blocks);
+                int entry = list.entry[k];
+                long listed = efforts == null ? list.effort(entry, blocks) : list.effort(entry, efforts);
                 long cost = effort + listed;
                 if (listed >= 0 && cost <= ranking.effortLimit() && Math.abs(error) <= ranking.distanceLimit(cost)) {
-                    consider(list.entry[k], error, cost, worn);
+                    consider(entry, error, cost, worn);
                 }
             }
         }

@@ -32,12 +32,12 @@ final class KeySearch {
     private long budget;
     private long triesLeft;
 
-    private KeySearch(SearchSpace space, Window window, Moves moves, BlockMoves[] blocks, Ranking ranking, long tries) {
+    private KeySearch(SearchSpace space, Window window, Moves moves, Ranking ranking, long tries) {
         this.space = space;
         this.window = window;
         this.coarse = space.outer[0];
         this.stage = moves.stage(coarse.stage);
-        this.blocks = blocks;
+        this.blocks = moves.blocks();
         this.ranking = ranking;
         this.keys = new SortedKeys[blocks.length];
         this.rest = new long[blocks.length + 1];
@@ -51,13 +51,13 @@ final class KeySearch {
      * @param ranking of one place
      * @return false if the window has to be searched in another way; what was found till then is in the ranking
      */
-    static boolean search(SearchSpace space, Window window, Moves moves, BlockMoves[] blocks, Ranking ranking) {
+    static boolean search(SearchSpace space, Window window, Moves moves, Ranking ranking) {
         double share = (double) (window.high() - window.low()) / space.outer[0].pitch();
         double entries = space.list.size() * share;
-        if (!space.separable || share > 1 || entries * share < space.leastGain) {
+        if (!space.separable || space.list.blocks.length == 0 || share > 1 || entries * share < space.leastGain) {
             return false;
         }
-        KeySearch search = new KeySearch(space, window, moves, blocks, ranking,
+        KeySearch search = new KeySearch(space, window, moves, ranking,
                 (long) Math.max(FEW_TRIES, entries));
         return search.isExact() && search.search();
     }

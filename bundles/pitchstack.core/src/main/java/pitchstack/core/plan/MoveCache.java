@@ -2,6 +2,7 @@
 package pitchstack.core.plan;
 
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import pitchstack.core.stack.Direction;
 
 /**
  * Keeps what moves of a block from one place cost, for places asked about before; older ones make room for newer ones.
@@ -10,28 +11,38 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 final class MoveCache {
     /** What one cache may hold, about; there are at most seven. */
     private static final int MOST_BYTES = 16 << 20;
-    private static final int MOST_SLOTS = 1 << 14;
-    /** An effort, and for each direction of the coarse stage a key and a number. */
-    private static final int BYTES_A_SETTING = 32;
+    /** An effort, the steps of a move, and for each direction of the coarse stage a key and what belongs to it. */
+    private static final int BYTES_A_SETTING = 256;
+    private static final int DIRECTIONS = Direction.values().length;
 
     private final Block block;
     private final AtomicReferenceArray<BlockMoves> slots;
 
     MoveCache(Block block) {
         this.block = block;
-        long places = 1;
+        long places = block.isTabled() ? block.size() : 0;
         for (StageTable table : block.stages) {
-            places = Math.min(MOST_SLOTS, places * table.count() * (table.cost.reversalMs() > 0 ? 3 : 1));
+            places *= table.cost.reversalMs() > 0 ? DIRECTIONS : 1;
         }
-        long room = MOST_BYTES / ((block.size() + 4L) * BYTES_A_SETTING);
-        this.slots = new AtomicReferenceArray<>(block.isTabled() ? (int) Math.max(1, Math.min(room, places)) : 0);
+        long room = MOST_BYTES / ((block.size() + 1L) * BYTES_A_SETTING);
+        this.slots = new AtomicReferenceArray<>((int) Math.min(places, Math.max(1, room)));
     }
 
-    /** The moves of the block from where its stages stand. */
-    BlockMoves of(Moves moves) {
-        long start = start(moves);
-        if (slots.length() == 0 || start < 0) {
-            return new BlockMoves(block, moves, start);
+    /**
+     * The moves of the block from where its stages stand.
+     *
+     * @param from the indices they stand at, one a stage of the axis
+     */
+    BlockMoves of(Moves moves, int[] from) {
+        int number = slots.length() == 0 ? -1 : block.number(from);
+        if (number < 0) {
+            return new BlockMoves(block, moves, number);
+        }
+        long start = number;
+        for (StageTable table : block.stages) {
+            if (table.cost.reversalMs() > 0) {
+                start = start * DIRECTIONS + moves.stage(table.stage).last.ordinal();
+            }
         }
         int slot = (int) (start % slots.length());
         BlockMoves kept = slots.get(slot);
@@ -40,21 +51,5 @@ final class MoveCache {
             slots.set(slot, kept);
         }
         return kept;
-    }
-
-    /** The place and, where turning round costs something, the last directions as one number; −1 outside the range. */
-    private long start(Moves moves) {
-        long start = 0;
-        for (StageTable table : block.stages) {
-            StageMoves stage = moves.stage(table.stage);
-            if (stage.from < table.first || stage.from > table.last) {
-                return -1;
-            }
-            start = start * table.count() + (stage.from - table.first);
-            if (table.cost.reversalMs() > 0) {
-                start = start * 3 + stage.last.ordinal();
-            }
-        }
-        return start;
     }
 }

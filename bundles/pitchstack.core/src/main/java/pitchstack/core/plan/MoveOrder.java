@@ -2,6 +2,7 @@
 package pitchstack.core.plan;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Finds an order of the steps of the stages of one component in which every limit holds after each; between the ends of a
@@ -27,13 +28,24 @@ final class MoveOrder {
     MoveOrder(StageMoves[] stages, Component component) {
         this.stages = stages;
         this.component = component;
-        this.bands = component.bands().stream().filter(this::holdsAtStart).toArray(ShiftBand[]::new);
+        this.bands = heldAtStart(component.bands());
         this.startShift = new long[bands.length];
         for (int b = 0; b < bands.length; b++) {
             startShift[b] = shiftAtStart(bands[b]);
         }
         this.dead = new boolean[bands.length == 0 ? 0 : 1 << component.highest() + 1];
         this.order = new int[stages.length];
+    }
+
+    private ShiftBand[] heldAtStart(List<ShiftBand> all) {
+        ShiftBand[] held = new ShiftBand[all.size()];
+        int count = 0;
+        for (ShiftBand band : all) {
+            if (holdsAtStart(band)) {
+                held[count++] = band;
+            }
+        }
+        return Arrays.copyOf(held, count);
     }
 
     private boolean holdsAtStart(ShiftBand band) {

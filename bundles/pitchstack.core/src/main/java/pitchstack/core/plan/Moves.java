@@ -12,10 +12,13 @@ import pitchstack.core.stack.Setting;
  * serves one thread.
  */
 final class Moves {
+    private static final int[] NO_STEPS = {};
+
     private final StageMoves[] stages;
     private final Preparation prepared;
     /** By component; made when asked for. */
     private final MoveOrder[] orders;
+    private BlockMoves[] blocks;
 
     private Moves(Preparation prepared, Setting from, Directions last) {
         this.prepared = prepared;
@@ -58,12 +61,29 @@ final class Moves {
     }
 
     /** The moves of each listed block. */
-    BlockMoves[] of(Block[] blocks) {
-        BlockMoves[] moves = new BlockMoves[blocks.length];
-        for (int b = 0; b < moves.length; b++) {
-            moves[b] = blocks[b].cache.of(this);
+    BlockMoves[] blocks() {
+        if (blocks == null) {
+            Block[] listed = prepared.blocks();
+            int[] from = new int[stages.length];
+            for (int j = 0; j < from.length; j++) {
+                from[j] = stages[j].from;
+            }
+            blocks = new BlockMoves[listed.length];
+            for (int b = 0; b < blocks.length; b++) {
+                blocks[b] = listed[b].cache.of(this, from);
+            }
         }
-        return moves;
+        return blocks;
+    }
+
+    /** What it costs to move to each setting of each listed block, where all are known. */
+    long[][] efforts() {
+        BlockMoves[] all = blocks();
+        long[][] efforts = new long[all.length][];
+        for (int b = 0; b < efforts.length; b++) {
+            efforts[b] = all[b].effort;
+        }
+        return efforts;
     }
 
     /** The effort of the move to a setting with one step a stage, in milliseconds: the least that it can cost. */
@@ -111,20 +131,39 @@ final class Moves {
     /** The steps to a setting that can be moved to, in order: of all that can come next, the lowest stage's. */
     List<Step> steps(int[] to) {
         int[][] parts = new int[prepared.components.length][];
+        int count = 0;
         for (int c = 0; c < parts.length; c++) {
-            parts[c] = moves(prepared.components[c], to) ? order(c).find(to, Long.MAX_VALUE).steps() : new int[0];
+            parts[c] = steps(c, to);
+            count += parts[c].length / 2;
         }
         int[] at = new int[stages.length];
         for (int j = 0; j < at.length; j++) {
             at[j] = stages[j].from;
         }
         int[] done = new int[parts.length];
-        List<Step> steps = new ArrayList<>(stages.length);
+        List<Step> steps = new ArrayList<>(2 * count);
         for (int c = next(parts, done); c >= 0; c = next(parts, done)) {
             add(parts[c][done[c]], parts[c][done[c] + 1], to, at, steps);
             done[c] += 2;
         }
         return steps;
+    }
+
+    /** The steps within one component, stage and index by step. */
+    private int[] steps(int c, int[] to) {
+        Component component = prepared.components[c];
+        if (!moves(component, to)) {
+            return NO_STEPS;
+        }
+        if (component.lowest() == component.highest() && component.bands().isEmpty()) {
+            return new int[] {component.lowest(), to[component.lowest()]};
+        }
+        for (BlockMoves listed : blocks()) {
+            if (listed.block.component == component && listed.block.isTabled()) {
+                return listed.steps(listed.block.number(to));
+            }
+        }
+        return order(c).find(to, Long.MAX_VALUE).steps();
     }
 
     private boolean moves(Component component, int[] to) {

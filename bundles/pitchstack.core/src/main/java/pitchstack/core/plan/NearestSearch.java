@@ -20,11 +20,11 @@ final class NearestSearch {
     private long low;
     private long high;
 
-    private NearestSearch(SearchSpace space, boolean below, Moves moves, BlockMoves[] blocks) {
+    private NearestSearch(SearchSpace space, boolean below, Moves moves) {
         this.space = space;
         this.below = below;
         this.moves = moves;
-        this.blocks = blocks;
+        this.blocks = moves.blocks();
         this.indices = new int[moves.count()];
     }
 
@@ -35,12 +35,10 @@ final class NearestSearch {
      * @param windows windows that lie on one side of their centers
      * @param below on which side
      * @param moves the moves from the starting setting
-     * @param blocks of these, the moves of the listed blocks
      * @return the nearest setting, if there is any
      */
-    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, Moves moves,
-            BlockMoves[] blocks) {
-        NearestSearch search = new NearestSearch(space, below, moves, blocks);
+    static Optional<Candidate> nearest(SearchSpace space, List<Window> windows, boolean below, Moves moves) {
+        NearestSearch search = new NearestSearch(space, below, moves);
         if (!space.isEmpty()) {
             for (Window window : windows) {
                 search.enter(window);

@@ -61,22 +61,43 @@ public final class Planner {
      * @throws IllegalArgumentException if the starting setting has another number of indices
      */
     public Answer plan(PlanRequest request) {
-        if (request.from().size() != axis.stages().size()) {
-            throw new IllegalArgumentException("The starting setting has " + request.from().size()
-                    + " indices, but the axis has " + axis.stages().size() + " stages.");
-        }
+        refuseOtherStages(request.from());
         Moves moves = Moves.from(prepared, request.from(), request.last());
         long target = axis.scale().wrap(request.target());
         List<Window> windows = prepared.travel.within(target, request.tolerance());
         int places = (int) Math.min(Integer.MAX_VALUE, request.alternatives() + 1L);
         Wear readily = request.worn() == WornPolicy.ALLOW ? Wear.WORN : Wear.CLEAN;
         Wear atMost = request.worn() == WornPolicy.NEVER ? Wear.CLEAN : Wear.WORN;
-        BlockMoves[] blocks = moves.of(prepared.blocks());
-        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, moves, blocks, places);
+        List<Candidate> found = EffortSearch.best(prepared.space(readily), windows, moves, places);
         if (found.isEmpty() && prepared.space(atMost) != prepared.space(readily)) {
-            found = EffortSearch.best(prepared.space(atMost), windows, moves, blocks, places);
+            found = EffortSearch.best(prepared.space(atMost), windows, moves, places);
         }
-        return found.isEmpty() ? nearest(target, windows, moves, blocks, atMost) : reached(target, found, moves);
+        return found.isEmpty() ? nearest(target, windows, moves, atMost) : reached(target, found, moves);
+    }
+
+    /**
+     * Prepares for many targets from one setting, which is worth it from a few targets on for each thousand ways to set the
+     * fine stages.
+     *
+     * @param from where the stages stand now
+     * @param last which way each stage moved last
+     * @param worn when a setting over worn teeth may be offered
+     * @throws IllegalArgumentException if the starting setting or the directions are of another number of stages
+     */
+    public TableQuery table(Setting from, Directions last, WornPolicy worn) {
+        refuseOtherStages(from);
+        if (last.size() != from.size()) {
+            throw new IllegalArgumentException("The starting setting has " + from.size() + " indices, but " + last.size()
+                    + " directions");
+        }
+        return new TableQuery(this, from, last, worn);
+    }
+
+    private void refuseOtherStages(Setting from) {
+        if (from.size() != axis.stages().size()) {
+            throw new IllegalArgumentException("The starting setting has " + from.size()
+                    + " indices, but the axis has " + axis.stages().size() + " stages.");
+        }
     }
 
     /** What was prepared for the axis. */
@@ -100,16 +121,16 @@ public final class Planner {
         return new Answer.Reached(settings.get(0), settings.subList(1, settings.size()));
     }
 
-    private Answer nearest(long target, List<Window> windows, Moves moves, BlockMoves[] blocks, Wear worst) {
+    private Answer nearest(long target, List<Window> windows, Moves moves, Wear worst) {
         SearchSpace usable = prepared.space(worst);
-        Optional<Candidate> below = beside(usable, target, true, moves, blocks);
-        Optional<Candidate> above = beside(usable, target, false, moves, blocks);
+        Optional<Candidate> below = beside(usable, target, true, moves);
+        Optional<Candidate> above = beside(usable, target, false, moves);
         return new Answer.Nearest(below.map(c -> planned(c, target, moves)), above.map(c -> planned(c, target, moves)),
                 reason(usable, target, windows, below.isPresent() && above.isPresent()));
     }
 
-    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, Moves moves, BlockMoves[] blocks) {
-        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, moves, blocks);
+    private Optional<Candidate> beside(SearchSpace space, long target, boolean below, Moves moves) {
+        return NearestSearch.nearest(space, prepared.travel.beside(target, below), below, moves);
     }
 
     /**
@@ -135,7 +156,8 @@ public final class Planner {
         return SettingLister.isAny(space, windows, prepared.tables.length);
     }
 
-    private PlannedSetting planned(Candidate candidate, long target, Moves moves) {
+    /** A candidate with its steps. */
+    PlannedSetting planned(Candidate candidate, long target, Moves moves) {
         long position = axis.scale().wrap(candidate.place());
         long error = axis.scale().turn() == 0 ? Saturated.subtract(position, target)
                 : axis.scale().difference(position, target);

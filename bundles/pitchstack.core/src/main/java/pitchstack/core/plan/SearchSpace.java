@@ -38,7 +38,7 @@ final class SearchSpace {
         this.worst = worst;
         this.datum = datum;
         this.checks = checks;
-        this.separable = outer.length == 1 && lateComponents.length == 0 && checks[1].length == 0 && list.blocks.length > 0
+        this.separable = outer.length == 1 && lateComponents.length == 0 && checks[1].length == 0
                 && Arrays.stream(list.blocks).allMatch(Block::isTabled);
         this.restLow = new long[outer.length];
         this.restHigh = new long[outer.length];

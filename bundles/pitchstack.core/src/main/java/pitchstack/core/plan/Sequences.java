@@ -86,9 +86,13 @@ public final class Sequences {
 
     private SequenceAnswer.Planned eachFromStart() {
         List<Leg> legs = new ArrayList<>();
+        Optional<TableQuery> table = TableQuery.pays(planner, request.stops().size())
+                ? Optional.of(planner.table(request.from(), request.last(), request.worn())) : Optional.empty();
         for (int stop = 0; stop < request.stops().size(); stop++) {
             tell(stop);
-            legs.add(leg(stop, request.from(), request.last()));
+            Stop wanted = request.stops().get(stop);
+            legs.add(leg(stop, table.isPresent() ? table.get().answer(wanted.target(), wanted.tolerance())
+                    : planner.plan(LegWriter.request(request, stop, request.from(), request.last()))));
         }
         return planned(legs, Optional.empty(), OptionalLong.empty());
     }
@@ -99,7 +103,7 @@ public final class Sequences {
         Directions last = request.last();
         for (int stop = 0; stop < request.stops().size(); stop++) {
             tell(stop);
-            Leg leg = leg(stop, from, last);
+            Leg leg = leg(stop, planner.plan(LegWriter.request(request, stop, from, last)));
             legs.add(leg);
             if (leg.move().isPresent()) {
                 from = leg.move().get().setting();
@@ -146,8 +150,7 @@ public final class Sequences {
         return new Limit((reachable.length - visited) * (request.stops().size() + 1L) + worn, oneByOne.effortMs());
     }
 
-    private Leg leg(int stop, Setting from, Directions last) {
-        Answer answer = planner.plan(LegWriter.request(request, stop, from, last));
+    private static Leg leg(int stop, Answer answer) {
         return answer instanceof Answer.Reached reached ? Leg.to(stop, reached.best()) : Leg.leftOut(stop, answer);
     }
 

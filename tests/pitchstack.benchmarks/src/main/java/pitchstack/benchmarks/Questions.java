@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.benchmarks;
+
+import java.util.Random;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.Setting;
+import pitchstack.core.stack.ShiftLimit;
+import pitchstack.core.stack.StageSpec;
+import pitchstack.core.stack.Wear;
+
+/**
+ * What is asked of an axis with stops: by chance, but the same on every run.
+ *
+ * @param axis the axis
+ */
+record Questions(AxisSpec axis) {
+    private static final long SEED = 2_540;
+
+    /**
+     * Targets spread evenly over the travel, in an order by chance.
+     *
+     * @param step counts of which targets are whole multiples
+     * @param margin how far they stay off the stops
+     */
+    long[] targets(int count, long step, long margin) {
+        long low = Math.floorDiv(axis.low().orElseThrow() + margin, step);
+        long high = Math.floorDiv(axis.high().orElseThrow() - margin, step);
+        return new Random(SEED).longs(count, low, high).map(n -> n * step).toArray();
+    }
+
+    /** Settings over usable teeth that rows, stops and limits allow. */
+    Setting[] settings(int count) {
+        return settings(count, new Random(SEED + 1), setting -> isWithinStops(setting)
+                && axis.shiftLimits().stream().allMatch(limit -> keeps(setting, limit)));
+    }
+
+    /** Settings that break every limit, so that it has to hold at the end of a move only. */
+    Setting[] tippedSettings(int count) {
+        return settings(count, new Random(SEED + 2),
+                setting -> axis.shiftLimits().stream().noneMatch(limit -> keeps(setting, limit)));
+    }
+
+    private Setting[] settings(int count, Random random, Predicate<Setting> wanted) {
+        return Stream.generate(() -> any(random)).filter(wanted).limit(count).toArray(Setting[]::new);
+    }
+
+    private Setting any(Random random) {
+        int[] indices = new int[axis.stages().size()];
+        for (int j = 0; j < indices.length; j++) {
+            StageSpec stage = axis.stages().get(j);
+            IndexRange range = stage.rows().indices();
+            do {
+                indices[j] = range.first() + random.nextInt(range.count());
+            } while (stage.rows().wearAt(indices[j]) == Wear.BARRED);
+        }
+        return Setting.of(indices);
+    }
+
+    private boolean isWithinStops(Setting setting) {
+        long position = axis.position(setting);
+        return axis.low().orElseThrow() <= position && position <= axis.high().orElseThrow();
+    }
+
+    private boolean keeps(Setting setting, ShiftLimit limit) {
+        long shift = 0;
+        for (int j = limit.lowest(); j <= limit.highest(); j++) {
+            shift += axis.stages().get(j).offset(setting.index(j));
+        }
+        return Math.abs(shift) <= limit.limit();
+    }
+}
