@@ -8,7 +8,7 @@ import pitchstack.core.coverage.Bounds.Arc;
 /**
  * Paints single laps of a grid along a linear axis: the offsets in the order of what they cost together with the teeth
  * of the coarse stage, each where nothing has been painted yet, until the lap is full. That order is the same for all
- * laps above home and for all below; about home both are taken in turns, with the offsets of home itself.
+ * laps above home and for all below; about home both are painted, and the offsets of home itself.
  */
 final class CheapestFirst {
     private static final byte UP = 1;
@@ -77,9 +77,37 @@ final class CheapestFirst {
                 phase[r] = grid.positionOf(cell) - at;
             }
         }
-        if ((up || home || down) && painted.begin((int) from, (int) to)) {
-            paint(lap, up ? upwards() : null, home ? source.home() : Long.MIN_VALUE, down ? downwards() : null);
+        long perTooth = source.cost().perToothMs();
+        paint(up, lap, UP, source.addReleased() + perTooth * (lap - source.home()), from, to);
+        paint(home, lap, HOME, source.extra(), from, to);
+        paint(down, lap, DOWN, source.addReleased() + perTooth * (source.home() - lap), from, to);
+    }
+
+    /** Paints the offsets whose index is reached in one way, if there are any. */
+    private void paint(boolean any, long lap, byte wanted, long add, long from, long to) {
+        if (!any || !painted.begin((int) from, (int) to)) {
+            return;
         }
+        RankedOffsets ranked = ranked(lap, wanted);
+        boolean cut = places.base(lap) - 2 * places.laps.pitch() < window.low()
+                || places.base(lap) + 3 * places.laps.pitch() > window.high();
+        for (int i = 0; i < ranked.size() && !painted.isFull(); i++) {
+            int slot = ranked.slot(i);
+            if (way[slot] == wanted && (!cut || isInWindow(lap, relative[slot], ranked.residue(i)))) {
+                painted.paint(first[slot] + ranked.from(i, phase[slot]), first[slot] + ranked.to(i, phase[slot]),
+                        (int) (ranked.effort(i) + add));
+            }
+        }
+    }
+
+    private boolean isInWindow(long lap, long ofOffset, long residue) {
+        long place = places.base(lap) + places.error(lap - ofOffset) + residue;
+        return window.low() <= place && place <= window.high();
+    }
+
+    private RankedOffsets ranked(long lap, byte wanted) {
+        return wanted == UP ? upwards() : wanted == DOWN ? downwards()
+                : RankedOffsets.ofLap(places, relative, tolerance, lap - source.home(), grid.step());
     }
 
     private RankedOffsets upwards() {
@@ -94,65 +122,5 @@ final class CheapestFirst {
 
     private RankedOffsets ranked(long perLap) {
         return RankedOffsets.of(places, relative, tolerance, perLap, grid.step());
-    }
-
-    private void paint(long lap, RankedOffsets up, long home, RankedOffsets down) {
-        long perTooth = source.cost().perToothMs();
-        boolean cut = places.base(lap) - 2 * places.laps.pitch() < window.low()
-                || places.base(lap) + 3 * places.laps.pitch() > window.high();
-        Cursor[] cursors = {
-            new Cursor(up, UP, source.addReleased() + perTooth * (lap - source.home())),
-            new Cursor(home == Long.MIN_VALUE ? null
-                    : RankedOffsets.ofLap(places, relative, tolerance, lap - home, grid.step()), HOME, source.extra()),
-            new Cursor(down, DOWN, source.addReleased() + perTooth * (source.home() - lap))};
-        while (!painted.isFull()) {
-            Cursor next = cursors[0];
-            for (Cursor cursor : cursors) {
-                cursor.skip();
-                next = cursor.effort() < next.effort() ? cursor : next;
-            }
-            if (next.effort() == Long.MAX_VALUE) {
-                return;
-            }
-            next.paint(lap, cut);
-        }
-    }
-
-    /** Goes through ranked offsets whose index is reached one way. */
-    private final class Cursor {
-        private final RankedOffsets ranked;
-        private final byte wanted;
-        private final long add;
-        private int next;
-
-        private Cursor(RankedOffsets ranked, byte wanted, long add) {
-            this.ranked = ranked;
-            this.wanted = wanted;
-            this.add = add;
-        }
-
-        private void skip() {
-            while (ranked != null && next < ranked.size() && way[ranked.slot(next)] != wanted) {
-                next++;
-            }
-        }
-
-        private long effort() {
-            return ranked == null || next == ranked.size() ? Long.MAX_VALUE : ranked.effort(next) + add;
-        }
-
-        private void paint(long lap, boolean cut) {
-            int r = ranked.slot(next);
-            if (!cut || isInWindow(lap, relative[r], ranked.residue(next))) {
-                painted.paint(first[r] + ranked.from(next, phase[r]), first[r] + ranked.to(next, phase[r]),
-                        (int) effort());
-            }
-            next++;
-        }
-
-        private boolean isInWindow(long lap, long ofOffset, long residue) {
-            long place = places.base(lap) + places.error(lap - ofOffset) + residue;
-            return window.low() <= place && place <= window.high();
-        }
     }
 }
