@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.coverage;
 
-import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import pitchstack.core.coverage.Bounds.Arc;
 
 /**
@@ -18,13 +16,11 @@ final class CheapestFirst {
 
     private final int[] cells;
     private final Grid grid;
-    private final long tolerance;
     private final Arc window;
     private final EffortSource source;
     private final Places places;
-    private RankedOffsets upwards;
-    private RankedOffsets downwards;
-    /** The laps of offsets, and those beside them: each stands for an index of the coarse stage. */
+    private final Rankings rankings;
+    /** The laps of offsets, each of which stands for an index. */
     private final long[] relative;
     /** By lap of offsets: where its index stands on the grid, seen from the first cell of the lap. */
     private final long[] first;
@@ -36,18 +32,17 @@ final class CheapestFirst {
 
     /**
      * @param cells the efforts, of which lesser ones are kept
-     * @param tolerance itself included; with the largest error no more than a pitch
      * @param window the places that count
+     * @param rankings of their offsets, which reach no farther than a pitch
      */
-    CheapestFirst(int[] cells, Grid grid, long tolerance, Arc window, EffortSource source) {
+    CheapestFirst(int[] cells, Grid grid, Arc window, EffortSource source, Rankings rankings) {
         this.cells = cells;
         this.grid = grid;
-        this.tolerance = tolerance;
         this.window = window;
         this.source = source;
         this.places = source.places();
-        this.relative = IntStream.range(0, places.laps.groups()).mapToLong(places.laps::lap)
-                .flatMap(lap -> LongStream.rangeClosed(lap - 1, lap + 1)).sorted().distinct().toArray();
+        this.rankings = rankings;
+        this.relative = rankings.relative();
         this.first = new long[relative.length];
         this.phase = new long[relative.length];
         this.way = new byte[relative.length];
@@ -71,7 +66,7 @@ final class CheapestFirst {
             home |= way[r] == HOME;
             down |= way[r] == DOWN;
             if (way[r] != NOT) {
-                long at = places.base(lap) + places.error(index) + RankedOffsets.lowest(places, tolerance);
+                long at = places.base(lap) + places.error(index) + rankings.lowest();
                 long cell = grid.cellNumber(at);
                 first[r] = cell - from;
                 phase[r] = grid.positionOf(cell) - at;
@@ -88,7 +83,15 @@ final class CheapestFirst {
         if (!any || !painted.begin((int) from, (int) to)) {
             return;
         }
-        RankedOffsets ranked = ranked(lap, wanted);
+        RankedOffsets ranked = wanted == HOME ? rankings.ofLap(lap - source.home())
+                : rankings.order(wanted == UP, false);
+        paint(ranked, lap, wanted, add);
+        if (!painted.isFull() && !ranked.isComplete()) {
+            paint(rankings.order(wanted == UP, true), lap, wanted, add);
+        }
+    }
+
+    private void paint(RankedOffsets ranked, long lap, byte wanted, long add) {
         boolean cut = places.base(lap) - 2 * places.laps.pitch() < window.low()
                 || places.base(lap) + 3 * places.laps.pitch() > window.high();
         for (int i = 0; i < ranked.size() && !painted.isFull(); i++) {
@@ -103,24 +106,5 @@ final class CheapestFirst {
     private boolean isInWindow(long lap, long ofOffset, long residue) {
         long place = places.base(lap) + places.error(lap - ofOffset) + residue;
         return window.low() <= place && place <= window.high();
-    }
-
-    private RankedOffsets ranked(long lap, byte wanted) {
-        return wanted == UP ? upwards() : wanted == DOWN ? downwards()
-                : RankedOffsets.ofLap(places, relative, tolerance, lap - source.home(), grid.step());
-    }
-
-    private RankedOffsets upwards() {
-        upwards = upwards == null ? ranked(-source.cost().perToothMs()) : upwards;
-        return upwards;
-    }
-
-    private RankedOffsets downwards() {
-        downwards = downwards == null ? ranked(source.cost().perToothMs()) : downwards;
-        return downwards;
-    }
-
-    private RankedOffsets ranked(long perLap) {
-        return RankedOffsets.of(places, relative, tolerance, perLap, grid.step());
     }
 }

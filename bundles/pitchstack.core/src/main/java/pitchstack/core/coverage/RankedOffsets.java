@@ -2,14 +2,14 @@
 package pitchstack.core.coverage;
 
 import java.util.Arrays;
-import java.util.function.LongPredicate;
 
 /**
- * The offsets that can reach into a lap, the one that costs least first, made ready for a grid. An offset counts to the
- * lap in which it lies, and to a neighbouring one where tolerance and errors may carry it there; so one lap of offsets
- * stands for one index of the coarse stage. Never changed.
+ * Offsets that can reach into a lap, the one that costs least first, made ready for a grid. An offset counts to the lap
+ * in which it lies, and to a neighbouring one where tolerance and errors may carry it there; so one lap of offsets stands
+ * for one index of the coarse stage. Never changed.
  */
 final class RankedOffsets {
+    private final boolean complete;
     private final long step;
     private final int[] slot;
     private final long[] residue;
@@ -21,13 +21,20 @@ final class RankedOffsets {
     private final long length;
     private final long rest;
 
-    private RankedOffsets(Found found, long lowest, long tolerance, long step) {
+    /**
+     * @param lowest a residue no higher than any
+     * @param length how many counts each reaches, its residue in the middle
+     * @param step the step of the grid
+     * @param complete whether these are all
+     */
+    RankedOffsets(Found found, long lowest, long length, long step, boolean complete) {
         int size = found.size;
         long[] order = new long[size];
         Arrays.setAll(order, i -> i);
+        this.complete = complete;
         this.step = step;
-        this.length = (2 * tolerance + 1) / step;
-        this.rest = (2 * tolerance + 1) % step;
+        this.length = length / step;
+        this.rest = length % step;
         this.effort = Arrays.copyOf(found.effort, size);
         new PairSort().sort(effort, order, size);
         this.slot = new int[size];
@@ -37,56 +44,18 @@ final class RankedOffsets {
         for (int i = 0; i < size; i++) {
             slot[i] = found.slot[(int) order[i]];
             residue[i] = found.residue[(int) order[i]];
-            steps[i] = (residue[i] - tolerance - lowest) / step;
-            beyond[i] = residue[i] - tolerance - lowest - steps[i] * step;
+            steps[i] = (residue[i] - lowest) / step;
+            beyond[i] = residue[i] - lowest - steps[i] * step;
         }
-    }
-
-    /** The lowest residue at which anything begins that an offset reaches. */
-    static long lowest(Places places, long tolerance) {
-        return -2 * tolerance - places.largestError();
-    }
-
-    /**
-     * All offsets.
-     *
-     * @param relative the laps of offsets, ascending, and those beside them
-     * @param perLap what each lap adds to the effort of its offsets
-     * @param step the step of the grid
-     */
-    static RankedOffsets of(Places places, long[] relative, long tolerance, long perLap, long step) {
-        return of(places, relative, tolerance, perLap, step, 0, places.laps.groups(), lap -> true);
-    }
-
-    /** The offsets of one lap alone. */
-    static RankedOffsets ofLap(Places places, long[] relative, long tolerance, long only, long step) {
-        return of(places, relative, tolerance, 0, step, places.laps.firstFrom(only - 1), places.laps.firstFrom(only + 2),
-                lap -> lap == only);
-    }
-
-    private static RankedOffsets of(Places places, long[] relative, long tolerance, long perLap, long step,
-            int from, int to, LongPredicate wanted) {
-        Laps laps = places.laps;
-        long reach = tolerance + places.largestError();
-        Found found = new Found();
-        for (int group = from; group < to; group++) {
-            for (int aside = -1; aside <= 1; aside++) {
-                long lap = laps.lap(group) + aside;
-                if (wanted.test(lap)) {
-                    int slot = Arrays.binarySearch(relative, lap);
-                    long shift = aside * laps.pitch();
-                    int end = laps.entryFrom(group, shift + laps.pitch() + reach);
-                    for (int entry = laps.entryFrom(group, shift - reach); entry < end; entry++) {
-                        found.add(slot, laps.residue(group, entry) - shift, laps.figure(entry) + perLap * lap);
-                    }
-                }
-            }
-        }
-        return new RankedOffsets(found, lowest(places, tolerance), tolerance, step);
     }
 
     int size() {
         return slot.length;
+    }
+
+    /** Whether these are all offsets, not only the cheapest. */
+    boolean isComplete() {
+        return complete;
     }
 
     /** The place, among the laps of offsets, of the one to which it counts. */
@@ -109,7 +78,7 @@ final class RankedOffsets {
      * @param phase how far above that residue that cell lies
      */
     long from(int i, long phase) {
-        return steps[i] + (beyond[i] > phase ? 1 : 0);
+        return steps[i] + (phase - beyond[i] >>> Long.SIZE - 1);
     }
 
     /** The first cell that it no longer reaches. */
@@ -120,13 +89,13 @@ final class RankedOffsets {
     }
 
     /** Offsets not yet in order. */
-    private static final class Found {
+    static final class Found {
         private int[] slot = new int[64];
         private long[] residue = new long[64];
         private long[] effort = new long[64];
         private int size;
 
-        private void add(int of, long seen, long costs) {
+        void add(int of, long seen, long costs) {
             if (size == slot.length) {
                 slot = Arrays.copyOf(slot, 2 * size);
                 residue = Arrays.copyOf(residue, 2 * size);
