@@ -40,10 +40,15 @@ public class CoverageMap {
     /** Prepares the axis. */
     @Setup
     public void prepare() {
-        AxisSpec axis = worn ? problem.wornAxis() : problem.axis();
+        AxisSpec axis = axis();
         int middle = (int) (Problem.TRAVEL / 2 / axis.stages().get(0).pitch());
         reach = Reach.of(axis, Progress.NONE).get();
         efforts = EffortReach.of(axis, Setting.zero(axis.stages().size()).with(0, middle), Progress.NONE).get();
+    }
+
+    /** The axis measured. */
+    AxisSpec axis() {
+        return worn ? problem.wornAxis() : problem.axis();
     }
 
     /** Every micrometre clean, worn or not, into a new array of 2 MB. */
@@ -61,7 +66,7 @@ public class CoverageMap {
     /** Preparing the axis, once for all tolerances and steps. */
     @Benchmark
     public Reach preparation() {
-        return Reach.of(worn ? problem.wornAxis() : problem.axis(), Progress.NONE).get();
+        return Reach.of(axis(), Progress.NONE).get();
     }
 
     /** The least effort from the middle of the travel for every micrometre, into a new array of 8 MB. */

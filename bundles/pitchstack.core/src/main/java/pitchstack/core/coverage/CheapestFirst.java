@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.coverage;
 
-import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import pitchstack.core.coverage.Bounds.Arc;
 
 /**
  * Paints single laps of a grid along a linear axis: the offsets in the order of what they cost together with the teeth
  * of the coarse stage, each where nothing has been painted yet, until the lap is full. That order is the same for all
- * laps above home and for all below; about home both are taken in turns, with the offsets of home itself.
+ * laps above home and for all below; about home both are painted, and the offsets of home itself.
  */
 final class CheapestFirst {
     private static final byte UP = 1;
@@ -18,13 +16,11 @@ final class CheapestFirst {
 
     private final int[] cells;
     private final Grid grid;
-    private final long tolerance;
     private final Arc window;
     private final EffortSource source;
     private final Places places;
-    private RankedOffsets upwards;
-    private RankedOffsets downwards;
-    /** The laps of offsets, and those beside them: each stands for an index of the coarse stage. */
+    private final Rankings rankings;
+    /** The laps of offsets, each of which stands for an index. */
     private final long[] relative;
     /** By lap of offsets: where its index stands on the grid, seen from the first cell of the lap. */
     private final long[] first;
@@ -36,18 +32,17 @@ final class CheapestFirst {
 
     /**
      * @param cells the efforts, of which lesser ones are kept
-     * @param tolerance itself included; with the largest error no more than a pitch
      * @param window the places that count
+     * @param rankings of their offsets, which reach no farther than a pitch
      */
-    CheapestFirst(int[] cells, Grid grid, long tolerance, Arc window, EffortSource source) {
+    CheapestFirst(int[] cells, Grid grid, Arc window, EffortSource source, Rankings rankings) {
         this.cells = cells;
         this.grid = grid;
-        this.tolerance = tolerance;
         this.window = window;
         this.source = source;
         this.places = source.places();
-        this.relative = IntStream.range(0, places.laps.groups()).mapToLong(places.laps::lap)
-                .flatMap(lap -> LongStream.rangeClosed(lap - 1, lap + 1)).sorted().distinct().toArray();
+        this.rankings = rankings;
+        this.relative = rankings.relative();
         this.first = new long[relative.length];
         this.phase = new long[relative.length];
         this.way = new byte[relative.length];
@@ -71,88 +66,45 @@ final class CheapestFirst {
             home |= way[r] == HOME;
             down |= way[r] == DOWN;
             if (way[r] != NOT) {
-                long at = places.base(lap) + places.error(index) + RankedOffsets.lowest(places, tolerance);
+                long at = places.base(lap) + places.error(index) + rankings.lowest();
                 long cell = grid.cellNumber(at);
                 first[r] = cell - from;
                 phase[r] = grid.positionOf(cell) - at;
             }
         }
-        if ((up || home || down) && painted.begin((int) from, (int) to)) {
-            paint(lap, up ? upwards() : null, home ? source.home() : Long.MIN_VALUE, down ? downwards() : null);
+        long perTooth = source.cost().perToothMs();
+        paint(up, lap, UP, source.addReleased() + perTooth * (lap - source.home()), from, to);
+        paint(home, lap, HOME, source.extra(), from, to);
+        paint(down, lap, DOWN, source.addReleased() + perTooth * (source.home() - lap), from, to);
+    }
+
+    /** Paints the offsets whose index is reached in one way, if there are any. */
+    private void paint(boolean any, long lap, byte wanted, long add, long from, long to) {
+        if (!any || !painted.begin((int) from, (int) to)) {
+            return;
+        }
+        RankedOffsets ranked = wanted == HOME ? rankings.ofLap(lap - source.home())
+                : rankings.order(wanted == UP, false);
+        paint(ranked, lap, wanted, add);
+        if (!painted.isFull() && !ranked.isComplete()) {
+            paint(rankings.order(wanted == UP, true), lap, wanted, add);
         }
     }
 
-    private RankedOffsets upwards() {
-        upwards = upwards == null ? ranked(-source.cost().perToothMs()) : upwards;
-        return upwards;
-    }
-
-    private RankedOffsets downwards() {
-        downwards = downwards == null ? ranked(source.cost().perToothMs()) : downwards;
-        return downwards;
-    }
-
-    private RankedOffsets ranked(long perLap) {
-        return RankedOffsets.of(places, relative, tolerance, perLap, grid.step());
-    }
-
-    private void paint(long lap, RankedOffsets up, long home, RankedOffsets down) {
-        long perTooth = source.cost().perToothMs();
+    private void paint(RankedOffsets ranked, long lap, byte wanted, long add) {
         boolean cut = places.base(lap) - 2 * places.laps.pitch() < window.low()
                 || places.base(lap) + 3 * places.laps.pitch() > window.high();
-        Cursor[] cursors = {
-            new Cursor(up, UP, source.addReleased() + perTooth * (lap - source.home())),
-            new Cursor(home == Long.MIN_VALUE ? null
-                    : RankedOffsets.ofLap(places, relative, tolerance, lap - home, grid.step()), HOME, source.extra()),
-            new Cursor(down, DOWN, source.addReleased() + perTooth * (source.home() - lap))};
-        while (!painted.isFull()) {
-            Cursor next = cursors[0];
-            for (Cursor cursor : cursors) {
-                cursor.skip();
-                next = cursor.effort() < next.effort() ? cursor : next;
+        for (int i = 0; i < ranked.size() && !painted.isFull(); i++) {
+            int slot = ranked.slot(i);
+            if (way[slot] == wanted && (!cut || isInWindow(lap, relative[slot], ranked.residue(i)))) {
+                painted.paint(first[slot] + ranked.from(i, phase[slot]), first[slot] + ranked.to(i, phase[slot]),
+                        (int) (ranked.effort(i) + add));
             }
-            if (next.effort() == Long.MAX_VALUE) {
-                return;
-            }
-            next.paint(lap, cut);
         }
     }
 
-    /** Goes through ranked offsets whose index is reached one way. */
-    private final class Cursor {
-        private final RankedOffsets ranked;
-        private final byte wanted;
-        private final long add;
-        private int next;
-
-        private Cursor(RankedOffsets ranked, byte wanted, long add) {
-            this.ranked = ranked;
-            this.wanted = wanted;
-            this.add = add;
-        }
-
-        private void skip() {
-            while (ranked != null && next < ranked.size() && way[ranked.slot(next)] != wanted) {
-                next++;
-            }
-        }
-
-        private long effort() {
-            return ranked == null || next == ranked.size() ? Long.MAX_VALUE : ranked.effort(next) + add;
-        }
-
-        private void paint(long lap, boolean cut) {
-            int r = ranked.slot(next);
-            if (!cut || isInWindow(lap, relative[r], ranked.residue(next))) {
-                painted.paint(first[r] + ranked.from(next, phase[r]), first[r] + ranked.to(next, phase[r]),
-                        (int) effort());
-            }
-            next++;
-        }
-
-        private boolean isInWindow(long lap, long ofOffset, long residue) {
-            long place = places.base(lap) + places.error(lap - ofOffset) + residue;
-            return window.low() <= place && place <= window.high();
-        }
+    private boolean isInWindow(long lap, long ofOffset, long residue) {
+        long place = places.base(lap) + places.error(lap - ofOffset) + residue;
+        return window.low() <= place && place <= window.high();
     }
 }

@@ -6,16 +6,14 @@ import pitchstack.core.coverage.Bounds.Arc;
 import pitchstack.core.plan.Progress;
 
 /**
- * Paints the least effort of each cell of a grid. Where every group of offsets lies in a lap and the coarse stage has
- * to move the same way for all of them, laps differ only by what its teeth cost, and one pattern serves them all.
- * Elsewhere, near home, ends and marks or where indices have errors, a lap of a linear axis is painted offset by offset,
- * the cheapest first, until it is full; and on a rotary axis group by group.
+ * Paints the least effort of each cell of a grid. Laps differ by what the teeth of the coarse stage cost and, near ends
+ * and marks, by the groups of offsets in them; they are painted from patterns of neighbouring groups for which the stage
+ * has to move the same way. Where indices have errors no lap is like another, and a lap of a linear axis is painted
+ * offset by offset, the cheapest first, until it is full.
  */
 final class EffortPainter {
     /** Laps between two looks at the progress. */
     private static final int LOOK = 64;
-    /** The laps at both ends of some that are alike have other neighbours. */
-    private static final int FEWEST_ALIKE = 4;
     /** Laps of offsets for each index of the coarse stage. */
     private static final int MOST_LAPS = 8;
 
@@ -24,27 +22,30 @@ final class EffortPainter {
     private final long tolerance;
     private final Bounds bounds;
     private final EffortSource source;
+    private final Rankings rankings;
     private final Places places;
-    private final EffortPieces[] pieces;
-    private final EffortBrush[] byGroup;
-    private EffortBrush up;
-    private EffortBrush down;
+    private final EffortPatterns up;
+    private final EffortPatterns down;
     private Progress progress = Progress.NONE;
     private int looks;
 
     /**
      * @param cells the efforts, of which lesser ones are kept
-     * @param tolerance itself included; no more than the travel is long
+     * @param rankings of the offsets, for that tolerance
+     * @param up the patterns of laps that are reached upwards from home
+     * @param down and downwards
      */
-    EffortPainter(int[] cells, Grid grid, long tolerance, Bounds bounds, EffortSource source) {
+    EffortPainter(int[] cells, Grid grid, Bounds bounds, EffortSource source, Rankings rankings, EffortPatterns up,
+            EffortPatterns down) {
         this.cells = cells;
         this.grid = grid;
-        this.tolerance = tolerance;
+        this.tolerance = up.tolerance();
         this.bounds = bounds;
         this.source = source;
+        this.rankings = rankings;
         this.places = source.places();
-        this.pieces = new EffortPieces[places.laps.groups()];
-        this.byGroup = new EffortBrush[pieces.length];
+        this.up = up;
+        this.down = down;
     }
 
     void paint(Progress look) {
@@ -52,14 +53,14 @@ final class EffortPainter {
         // With a larger tolerance, offsets of more than the neighbouring laps reach into a lap; and with few indices for
         // the laps of offsets, most offsets are not in most laps.
         long indices = places.lastIndex() - places.firstIndex() + 1L;
-        boolean near = tolerance + places.largestError() <= places.laps.pitch()
+        boolean lapByLap = bounds.turn() == 0 && !places.isEven() && rankings.reach() <= places.laps.pitch()
                 && places.laps.highestLap() - places.laps.lowestLap() <= MOST_LAPS * indices;
         for (Arc arc : bounds.arcs()) {
             for (Arc window : bounds.windows(arc)) {
-                if (bounds.turn() == 0 && near && cells.length > 0) {
+                if (lapByLap) {
                     paintLapByLap(window);
                 } else {
-                    paintGroupByGroup(window);
+                    paintByGroups(window);
                 }
             }
         }
@@ -74,62 +75,19 @@ final class EffortPainter {
         }
     }
 
+    /** Of laps of which none is like another. */
     private void paintLapByLap(Arc window) {
-        CheapestFirst single = new CheapestFirst(cells, grid, tolerance, window, source);
-        long cutHigh = places.lapOf(window.high());
+        CheapestFirst single = new CheapestFirst(cells, grid, window, source, rankings);
         long begin = places.lapOf(window.low() - tolerance) - 1;
         long end = places.lapOf(window.high() + tolerance) + 1;
-        long firstWhole = places.lapOf(window.low()) + 1;
         for (long lap = begin; lap <= end; lap++) {
             look(lap - begin, end - begin);
-            long until = lap < firstWhole ? lap - 1 : Math.min(source.alikeUntil(lap), cutHigh - 1);
-            if (until - lap + 1 < FEWEST_ALIKE) {
-                single.paint(lap);
-                continue;
-            }
-            for (long alike = lap; alike <= until; alike++) {
-                look(alike - begin, end - begin);
-                paintAlike(alike);
-            }
             single.paint(lap);
-            single.paint(until);
-            lap = until;
         }
     }
 
-    private void paintAlike(long lap) {
-        long perTooth = source.cost().perToothMs();
-        if (source.isUp(lap)) {
-            up = up == null ? pattern(-perTooth) : up;
-            paint(up, places.base(lap), source.addReleased() + perTooth * (lap - source.home()));
-        } else {
-            down = down == null ? pattern(perTooth) : down;
-            paint(down, places.base(lap), source.addReleased() + perTooth * (source.home() - lap));
-        }
-    }
-
-    /** All groups together, each with what its lap adds to the cost of the coarse stage. */
-    private EffortBrush pattern(long perLap) {
-        return new EffortBrush(pattern(perLap, 0, byGroup.length), -tolerance, grid.step());
-    }
-
-    private EffortPieces pattern(long perLap, int from, int to) {
-        if (to - from == 1) {
-            return pieces(from).least(perLap * places.laps.lap(from), EffortPieces.none(), 0);
-        }
-        int middle = (from + to) >>> 1;
-        return pattern(perLap, from, middle).least(0, pattern(perLap, middle, to), 0);
-    }
-
-    private EffortPieces pieces(int group) {
-        if (pieces[group] == null) {
-            pieces[group] = EffortPieces.around(places.laps, group, 0, places.laps.pitch() - 1, tolerance);
-        }
-        return pieces[group];
-    }
-
-    /** Paints each group of offsets of each lap by itself. */
-    private void paintGroupByGroup(Arc window) {
+    /** Of laps that are alike but for the groups of offsets in them, if indices have no errors. */
+    private void paintByGroups(Arc window) {
         long cutLow = places.lapOf(window.low());
         long cutHigh = places.lapOf(window.high());
         // An error can carry a place into the next lap.
@@ -139,33 +97,59 @@ final class EffortPainter {
         for (long lap = places.nextLap(begin); lap <= end; lap = places.nextLap(lap + 1)) {
             look(lap - begin, end - begin);
             boolean whole = bounds.turn() == 0 && lap > cutLow + stray && lap < cutHigh - stray;
-            if (whole && source.alikeUntil(lap) >= lap) {
-                paintAlike(lap);
+            if (whole && source.isAll(lap)) {
+                EffortPatterns way = way(lap - places.laps.lowestLap());
+                paint(way.all(), places.base(lap), add(way, lap));
             } else {
-                paintGroups(lap, whole, window);
+                paintRanges(lap, whole, window);
             }
         }
     }
 
-    private void paintGroups(long lap, boolean whole, Arc window) {
+    /** The patterns that an index is painted from. */
+    private EffortPatterns way(long index) {
+        return index >= source.home() ? up : down;
+    }
+
+    /** What to add to the efforts of a pattern in a lap. */
+    private long add(EffortPatterns way, long lap) {
+        return source.addReleased() + way.perLap() * (source.home() - lap);
+    }
+
+    /** Paints the groups that lie in a lap, together as far as the coarse stage moves the same way for them. */
+    private void paintRanges(long lap, boolean whole, Arc window) {
         Laps laps = places.laps;
         int to = laps.firstFrom(lap - places.firstIndex() + 1);
-        for (int group = laps.firstFrom(lap - places.lastIndex()); group < to; group++) {
+        int next;
+        for (int group = laps.firstFrom(lap - places.lastIndex()); group < to; group = next) {
+            next = group + 1;
             long index = lap - laps.lap(group);
             if (!source.has(index)) {
                 continue;
             }
-            long base = places.base(lap) + places.error(index);
-            if (whole) {
-                byGroup[group] = byGroup[group] == null
-                        ? new EffortBrush(pieces(group), -tolerance, grid.step()) : byGroup[group];
-                paint(byGroup[group], base, source.add(index));
+            if (!whole) {
+                paintCut(group, index, places.base(lap) + places.error(index), window);
+            } else if (index == source.home() || !places.isEven()) {
+                long base = places.base(lap) + places.error(index);
+                EffortPatterns way = way(index);
+                long add = source.add(index) - way.perLap() * laps.lap(group);
+                way.range(group, next, brush -> paint(brush, base, add));
             } else {
-                Arc inLap = new Arc(window.low() - base, window.high() - base).and(new Arc(0, laps.pitch() - 1));
-                paintPieces(EffortPieces.around(laps, group, inLap.low(), inLap.high(), tolerance), base,
-                        source.add(index));
+                while (next < to && source.has(lap - laps.lap(next)) && lap - laps.lap(next) != source.home()
+                        && way(lap - laps.lap(next)) == way(index)) {
+                    next++;
+                }
+                EffortPatterns way = way(index);
+                way.range(group, next, brush -> paint(brush, places.base(lap), add(way, lap)));
             }
         }
+    }
+
+    /** Paints a group of which only what comes to lie in a window counts. */
+    private void paintCut(int group, long index, long base, Arc window) {
+        Laps laps = places.laps;
+        Arc inLap = new Arc(window.low() - base, window.high() - base).and(new Arc(0, laps.pitch() - 1));
+        paintPieces(EffortPieces.around(laps, group, inLap.low(), inLap.high(), tolerance), base, source.add(index));
     }
 
     private void paint(EffortBrush brush, long base, long add) {

@@ -85,22 +85,48 @@ public final class EffortReach {
             Grid grid = new Grid(origin, step, travel, MOST_CELLS);
             int[] efforts = new int[grid.cells()];
             Arrays.fill(efforts, EffortMap.NONE);
-            clean.ifPresent(places -> paint(efforts, grid, places, false, tolerance, progress));
-            if (!clean.equals(usable)) {
-                usable.ifPresent(places -> paint(efforts, grid, places, true, tolerance, progress));
-            }
+            // More than the travel, or than half a turn, reaches no more.
+            long far = bounds.turn() == 0 ? bounds.places().high() - bounds.places().low() : bounds.turn() / 2;
+            usable.ifPresent(places -> paint(efforts, grid, places, Math.min(tolerance, far), progress));
             return new EffortMap(grid, tolerance, efforts);
         }, () -> new Refusal(tables.axis()).step(step, Grid.smallestStep(travel, MOST_CELLS)));
     }
 
-    private void paint(int[] efforts, Grid grid, Places places, boolean worn, long tolerance, Progress progress) {
-        // More than the travel, or than half a turn, reaches no more.
-        long far = bounds.turn() == 0 ? bounds.places().high() - bounds.places().low() : bounds.turn() / 2;
+    private void paint(int[] efforts, Grid grid, Places all, long tolerance, Progress progress) {
         int home = coarse.map(effort.from()::index).orElse(0);
         EffortCost cost = coarse.map(j -> tables.axis().stages().get(j).cost()).orElse(new EffortCost(0, 0));
-        // With the same offsets, only settings over worn teeth of the coarse stage are new.
-        Places except = clean.filter(good -> worn && good.laps == places.laps).orElse(null);
-        EffortSource source = new EffortSource(places, except, home, cost, worn ? EffortMap.WORN : 0);
-        new EffortPainter(efforts, grid, Math.min(tolerance, far), bounds, source).paint(progress);
+        Painters painters = new Painters(efforts, grid, tolerance, cost.perToothMs(), all);
+        // With the same offsets, only settings over worn teeth of the coarse stage are new among all.
+        boolean sameOffsets = clean.isPresent() && clean.get().laps == all.laps;
+        if (clean.isPresent()) {
+            EffortSource source = new EffortSource(clean.get(), null, home, cost, 0);
+            (sameOffsets ? painters : new Painters(efforts, grid, tolerance, cost.perToothMs(), clean.get()))
+                    .of(bounds, source).paint(progress);
+        }
+        if (clean.isEmpty() || clean.get() != all) {
+            EffortSource source = new EffortSource(all, sameOffsets ? clean.get() : null, home, cost, EffortMap.WORN);
+            painters.of(bounds, source).paint(progress);
+        }
+    }
+
+    /** What painters of the same offsets share. */
+    private static final class Painters {
+        private final int[] efforts;
+        private final Grid grid;
+        private final Rankings rankings;
+        private final EffortPatterns up;
+        private final EffortPatterns down;
+
+        private Painters(int[] efforts, Grid grid, long tolerance, long perTooth, Places places) {
+            this.efforts = efforts;
+            this.grid = grid;
+            this.rankings = new Rankings(places, tolerance, perTooth, grid.step());
+            this.up = new EffortPatterns(places.laps, tolerance, grid.step(), -perTooth);
+            this.down = new EffortPatterns(places.laps, tolerance, grid.step(), perTooth);
+        }
+
+        private EffortPainter of(Bounds bounds, EffortSource source) {
+            return new EffortPainter(efforts, grid, bounds, source, rankings, up, down);
+        }
     }
 }

@@ -28,24 +28,10 @@ record EffortSource(Places places, Places except, long home, EffortCost cost, in
         return extra + cost.releaseMs();
     }
 
-    /**
-     * The last lap of those from one on in which every group of offsets lies and the coarse stage has to move up for all
-     * of them, or down for all of them; the lap before where this one is not such a lap. Of even places.
-     */
-    long alikeUntil(long lap) {
+    /** Whether every group of offsets lies in a lap, and the coarse stage moves up for all or down for all. */
+    boolean isAll(long lap) {
         Laps laps = places.laps;
-        long until = places.fullUntil(lap);
-        if (except != null || until < lap || !places.isEven()) {
-            return lap - 1;
-        }
-        if (lap - laps.highestLap() > home) {
-            return until;
-        }
-        return lap - laps.lowestLap() < home ? Math.min(until, home + laps.lowestLap() - 1) : lap - 1;
-    }
-
-    /** Of such a lap, whether the stage has to move up. */
-    boolean isUp(long lap) {
-        return lap - places.laps.highestLap() > home;
+        boolean oneWay = lap - laps.highestLap() > home || lap - laps.lowestLap() < home;
+        return except == null && places.isEven() && oneWay && places.fullUntil(lap) >= lap;
     }
 }

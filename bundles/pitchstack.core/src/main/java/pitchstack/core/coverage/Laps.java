@@ -106,6 +106,11 @@ final class Laps {
         return set.offset(entry) - lap[group] * pitch;
     }
 
+    /** The lap of an entry. */
+    long lapOf(int entry) {
+        return Math.floorDiv(set.offset(entry), pitch);
+    }
+
     long figure(int entry) {
         return set.figure(entry);
     }

@@ -27,7 +27,7 @@ final class Painted {
         start = from;
         size = to - from;
         left = size;
-        int words = (size + Long.SIZE - 1) / Long.SIZE;
+        int words = size / Long.SIZE + 2;
         if (done.length < words) {
             done = new long[words];
         }
@@ -47,31 +47,33 @@ final class Painted {
 
     /** Paints what needs it of some cells, counted from the first; they may reach beyond both ends. */
     void paint(long fromCell, long toCell, int effort) {
-        int from = (int) Math.max(0, fromCell);
         int to = (int) Math.min(size, toCell);
-        for (int word = from / Long.SIZE; word * Long.SIZE < to; word++) {
-            int base = word * Long.SIZE;
-            long wanted = -1L;
-            wanted &= from > base ? -1L << from - base : -1L;
-            wanted &= to < base + Long.SIZE ? ~(-1L << to - base) : -1L;
-            long open = wanted & ~done[word];
+        for (int from = (int) Math.max(0, fromCell); from < to; from += Long.SIZE) {
+            int count = Math.min(Long.SIZE, to - from);
+            int word = from / Long.SIZE;
+            // The bits of these cells from two words, without a branch; a shift by a whole word must be two.
+            long have = done[word] >>> from | done[word + 1] << 1 << ~from;
+            long open = ~have & -1L >>> Long.SIZE - count;
             if (open != 0) {
-                done[word] |= open;
+                done[word] |= open << from;
+                done[word + 1] |= open >>> 1 >>> ~from;
                 left -= Long.bitCount(open);
-                fill(start + base, open, effort);
+                fill(start + from, open, effort);
             }
         }
     }
 
     private void fill(int base, long bits, int effort) {
         long open = bits;
+        int at = base;
         while (open != 0) {
-            int first = Long.numberOfTrailingZeros(open);
-            int count = Long.numberOfTrailingZeros(~(open >>> first));
-            for (int i = base + first; i < base + first + count; i++) {
-                cells[i] = Math.min(cells[i], effort);
+            int skipped = Long.numberOfTrailingZeros(open);
+            int count = Long.numberOfTrailingZeros(~(open >>> skipped));
+            at += skipped;
+            for (int end = at + count; at < end; at++) {
+                cells[at] = Math.min(cells[at], effort);
             }
-            open = count + first >= Long.SIZE ? 0 : open & -1L << first + count;
+            open = skipped + count >= Long.SIZE ? 0 : open >>> skipped + count;
         }
     }
 }

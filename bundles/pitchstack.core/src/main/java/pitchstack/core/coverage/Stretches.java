@@ -23,10 +23,9 @@ final class Stretches extends AbstractList<Stretch> implements RandomAccess {
      */
     static Stretches of(Spans domain, Spans usable, Spans clean) {
         Stretches all = new Stretches();
+        Spans worn = usable == clean ? Spans.NONE : usable;
         for (int i = 0; i < domain.size(); i++) {
-            all.fill(domain.first(i), domain.last(i), usable, Reached.NOT,
-                    (from, to) -> all.fill(from, to, clean, Reached.WORN,
-                            (first, last) -> all.add(first, last, Reached.CLEAN)));
+            all.fill(domain.first(i), domain.last(i), clean, worn);
         }
         all.low = Arrays.copyOf(all.low, all.size);
         all.high = Arrays.copyOf(all.high, all.size);
@@ -34,21 +33,37 @@ final class Stretches extends AbstractList<Stretch> implements RandomAccess {
         return all;
     }
 
-    private interface Filler {
-        void fill(long from, long to);
-    }
-
-    /** Fills a range: what lies in some spans in one way, the rest with one literal. */
-    private void fill(long from, long to, Spans some, Reached rest, Filler inside) {
+    /** Fills a range: what lies in some spans clean, the rest of what lies in others worn, and the rest of all not. */
+    private void fill(long from, long to, Spans clean, Spans worn) {
         long next = from;
-        for (int i = some.endingFrom(from); i < some.size() && some.first(i) <= to; i++) {
-            long first = Math.max(from, some.first(i));
-            long last = Math.min(to, some.last(i));
-            add(next, first - 1, rest);
-            inside.fill(first, last);
+        int inWorn = worn.endingFrom(from);
+        for (int i = clean.endingFrom(from); i < clean.size() && clean.first(i) <= to; i++) {
+            long first = Math.max(from, clean.first(i));
+            long last = Math.min(to, clean.last(i));
+            inWorn = fill(next, first - 1, worn, inWorn);
+            add(first, last, Reached.CLEAN);
             next = last + 1;
         }
-        add(next, to, rest);
+        fill(next, to, worn, inWorn);
+    }
+
+    /** Fills a range that is not clean; returns the first span of worn ones that may go on beyond it. */
+    private int fill(long from, long to, Spans worn, int firstWorn) {
+        long next = from;
+        int i = firstWorn;
+        while (i < worn.size() && worn.last(i) < from) {
+            i++;
+        }
+        while (i < worn.size() && worn.first(i) <= to && next <= to) {
+            long first = Math.max(from, worn.first(i));
+            long last = Math.min(to, worn.last(i));
+            add(next, first - 1, Reached.NOT);
+            add(first, last, Reached.WORN);
+            next = last + 1;
+            i += worn.last(i) <= to ? 1 : 0;
+        }
+        add(next, to, Reached.NOT);
+        return i;
     }
 
     private void add(long from, long to, Reached reached) {

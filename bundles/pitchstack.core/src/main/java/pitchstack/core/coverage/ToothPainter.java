@@ -24,7 +24,8 @@ final class ToothPainter {
     private final Scan clean;
     private final Scan usable;
     private final Progress progress;
-    private final byte[] cells;
+    /** Made when painting begins. */
+    private byte[] cells;
 
     /**
      * @param grid the cells of one span of travel
@@ -38,7 +39,6 @@ final class ToothPainter {
         this.clean = clean;
         this.usable = usable;
         this.progress = progress;
-        this.cells = new byte[grid.cells()];
     }
 
     /** Whether so few cells would be painted again and again that this is the way to paint them. */
@@ -49,7 +49,7 @@ final class ToothPainter {
     private double times(Scan scan) {
         ToothWalk teeth = scan.teeth(Scan.joinOf(tolerance));
         double perTooth = teeth.covered(tolerance) / grid.step() + teeth.runs();
-        return perTooth * (lastIndex(scan) - firstIndex(scan) + 1) / Math.max(1, cells.length);
+        return perTooth * (lastIndex(scan) - firstIndex(scan) + 1) / Math.max(1, grid.cells());
     }
 
     /** The indices that may put something into the travel. */
@@ -64,6 +64,7 @@ final class ToothPainter {
     }
 
     byte[] paint() {
+        cells = new byte[grid.cells()];
         Arrays.fill(cells, Reached.NOT.code());
         // With the same offsets, what is over clean teeth of the coarse stage is painted clean in any case.
         boolean sameOffsets = !clean.isEmpty() && clean.places().laps == usable.places().laps;
@@ -130,8 +131,9 @@ final class ToothPainter {
             long first = grid.cellNumber(at + lowest);
             long phase = grid.positionOf(first) - at - lowest;
             for (int i = 0; i < fromSteps.length; i++) {
-                fill(first + fromSteps[i] + (fromBeyond[i] > phase ? 1 : 0),
-                        first + toSteps[i] + (toBeyond[i] > phase ? 1 : 0));
+                // One more where it lies beyond the phase, without a branch that would be as good as random.
+                fill(first + fromSteps[i] + (phase - fromBeyond[i] >>> Long.SIZE - 1),
+                        first + toSteps[i] + (phase - toBeyond[i] >>> Long.SIZE - 1));
             }
         }
 

@@ -7,6 +7,7 @@
  * <p>How: the stage of most indices is taken as coarse, with pitch P; the offsets of all others together are listed
  * once, each different one once, and grouped by the lap ⌊offset / P⌋. Between the ends of the coarse stage and away
  * from its marked teeth every lap of P looks the same, so it is worked out once. Near an end or a mark some groups are
- * missing, and the lap is the union of the others. Positions are never listed one by one.
+ * missing, and the lap is the union of the others. Where indices of the coarse stage have errors no lap is like another,
+ * and the places are walked tooth by tooth. Positions are never listed one by one.
  */
 package pitchstack.core.coverage;

@@ -8,12 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.PlanRequest;
+import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.RandomStacks;
+import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
+import pitchstack.core.stack.IndexErrors;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.StageSpec;
@@ -89,6 +96,39 @@ final class EffortMapTest {
         EffortMap exact = reach.map(0, KnownStacks.mm("0.01"), KnownStacks.mm("0.01") - 1, Progress.NONE).get();
         assertEquals(OptionalLong.of(64_000), at(exact, "100"));
         assertEquals(OptionalLong.empty(), at(exact, "100.01"));
+    }
+
+    /**
+     * A rack measured tooth by tooth under three stages of 10 648 different offsets, with some 360 cells in a lap: more
+     * than small stacks have of either. The planner, itself compared with brute force, says what is least.
+     */
+    @Test
+    void agreesWithThePlannerOnALongMeasuredRackWithManyOffsets() {
+        long[] pitches = {KnownStacks.mm("2.54"), KnownStacks.mm("5"), KnownStacks.mm("4.9") + 7_919,
+            KnownStacks.mm("3.3") + 104_729};
+        Random random = new Random(FIXED_SEED);
+        TreeMap<Integer, Long> errors = new TreeMap<>();
+        for (int n = 0; n < 120; n++) {
+            errors.put(n, random.nextLong(-KnownStacks.mm("0.05"), KnownStacks.mm("0.05")));
+        }
+        List<StageSpec> stages = IntStream.range(0, pitches.length).mapToObj(j -> KnownStacks.stage(pitches[j],
+                j == 0 ? 0 : -11, j == 0 ? 120 : 22, 5)).map(s -> new StageSpec(s.name(), s.source(), s.nominalPitch(),
+                        s.pitch(), s.rows(), new EffortCost(2000, 1000))).toList();
+        AxisSpec axis = KnownStacks.axis(stages, OptionalLong.empty(), OptionalLong.empty(), List.of())
+                .withStage(0, stages.get(0).withErrors(IndexErrors.of(errors)));
+        Setting from = Setting.of(47, 2, -3, 0);
+        Planner planner = Planner.of(axis);
+        for (String tolerance : List.of("0.005", "0.00002")) {
+            long within = KnownStacks.mm(tolerance);
+            EffortMap map = EffortReach.of(axis, from, Progress.NONE).get()
+                    .map(0, KnownStacks.mm("0.007"), within, Progress.NONE).get();
+            for (int i = 0; i < 600; i++) {
+                int cell = random.nextInt(map.cells());
+                Answer answer = planner.plan(new PlanRequest(map.position(cell), within, from, WornPolicy.AVOID, 0));
+                assertEquals(answer instanceof Answer.Reached found ? OptionalLong.of(found.best().effortMs())
+                        : OptionalLong.empty(), map.effortMs(cell), () -> "at " + map.position(cell));
+            }
+        }
     }
 
     private static OptionalLong at(EffortMap map, String position) {
