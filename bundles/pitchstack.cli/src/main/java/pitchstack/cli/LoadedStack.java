@@ -12,6 +12,7 @@ import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Planner;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
@@ -84,8 +85,8 @@ final class LoadedStack {
      */
     void supposeTemperature(double celsius, String typed) {
         positioner.setTemperatureC(celsius);
-        supposed = " at " + BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros()
-                .toPlainString().replace('-', '−') + " °C";
+        supposed = " at " + TrueMinus.in(BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros()
+                .toPlainString()) + " °C";
         checkOptions = " --temperature " + quoted(typed);
     }
 

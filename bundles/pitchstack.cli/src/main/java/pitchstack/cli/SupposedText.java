@@ -5,13 +5,14 @@ import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.CoverageChange.Changed;
+import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.MeanEffort;
 import pitchstack.core.coverage.StopChange;
 import pitchstack.core.plan.Stop;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.export.Shares;
 
 /** What some teeth would cost, for a person. */
@@ -59,8 +60,8 @@ final class SupposedText {
         Changed largest = some.stream().max(Comparator.comparingLong(Changed::size)
                 .thenComparing(Comparator.comparingLong(Changed::low).reversed())).orElseThrow();
         return Shares.of(CoverageChange.size(some), now.coverage().summary().travel()) + " of the travel, in " + some.size()
-                + (some.size() == 1 ? " stretch" : " stretches, the longest") + " from " + scale.format(largest.low()) + " to "
-                + scale.format(largest.high());
+                + (some.size() == 1 ? " stretch" : " stretches, the longest") + " from "
+                + TrueMinus.in(scale.format(largest.low()) + " to " + scale.format(largest.high()));
     }
 
     private void writeTargets() {
@@ -93,6 +94,6 @@ final class SupposedText {
 
     private String names(List<Stop> stops) {
         return stops.stream().map(stop -> (stop.name().isBlank() ? "" : "“" + stop.name() + "”, ")
-                + scale.format(stop.target())).collect(Collectors.joining("; "));
+                + TrueMinus.in(scale.format(stop.target()))).collect(Collectors.joining("; "));
     }
 }

@@ -8,6 +8,7 @@ import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 
 /**
  * The bars of one strip. Stretches that are wide enough to be seen are drawn each by itself; a run of at least three
@@ -106,7 +107,7 @@ final class StripBars {
     }
 
     private String range(long low, long high) {
-        return scale.format(low) + " to " + scale.format(high);
+        return TrueMinus.in(scale.format(low) + " to " + scale.format(high));
     }
 
     /** Cuts the stretches from one up to but not including another into columns of equal width. */
