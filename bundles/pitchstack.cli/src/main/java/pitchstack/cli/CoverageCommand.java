@@ -19,10 +19,10 @@ import pitchstack.export.StripSvg;
                 + "                           [--bar TEETH]... [--wear TEETH]... [--targets LIST.csv]%n"
                 + "                           [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
-        description = "%nA position is reached where some setting comes within the tolerance of it: clean, or worn only, where "
-                + "every such setting stands on worn teeth. Multiples of the step count from position 0. --out writes every "
-                + "stretch as .csv, or draws the travel as .svg. With --bar or --wear the answer says too what that would "
-                + "change, of the travel and of a list of targets; the file stays as it is.",
+        description = "%nA position is reached where some setting comes within the tolerance of it: clean, or worn only, "
+                + "where every such setting stands on worn teeth. Multiples of the step count from position 0. --out writes "
+                + "every stretch as .csv, or draws the travel as .svg. With --bar or --wear the answer says too what that "
+                + "would change, of the travel and of a list of targets; the file stays as it is.",
         footer = {"",
             "Examples:",
             "  pitchstack coverage fence.pitchstack",

@@ -60,9 +60,9 @@ final class StartingSetting {
             StageSpec stage = axis.stages().get(j);
             IndexRange range = stage.rows().indices();
             if (stage.rows().engagedBase(setting.index(j)).isEmpty()) {
-                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at " + TrueMinus.in("" + setting.index(j))
-                        + ", where its rows do not meet; it moves from " + TrueMinus.in(range.first() + " to " + range.last())
-                        + ".");
+                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at "
+                        + TrueMinus.in("" + setting.index(j)) + ", where its rows do not meet; it moves from "
+                        + TrueMinus.in(range.first() + " to " + range.last()) + ".");
             }
         }
         return setting;

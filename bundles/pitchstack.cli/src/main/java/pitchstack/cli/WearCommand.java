@@ -19,10 +19,10 @@ import pitchstack.export.SeatingsCsv;
                 + "                       [--approach forward|back|either] [--out NAME.csv [--force]]%n"
                 + "                       [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
-        description = "%nThe list is planned as by the command table. A tooth is seated where its stage is set down: at a stop, "
-                + "and on the way where a limit makes stages take turns. A stage that stays where it is seats nothing, nor does "
-                + "the tooth further of an approach rule. Where each stop is planned from the start, the stages go back there. "
-                + "--out writes a .csv with one row a tooth.",
+        description = "%nThe list is planned as by the command table. A tooth is seated where its stage is set down: at a "
+                + "stop, and on the way where a limit makes stages take turns. A stage that stays where it is seats "
+                + "nothing, nor does the tooth further of an approach rule. Where each stop is planned from the start, the "
+                + "stages go back there. --out writes a .csv with one row a tooth.",
         footer = {"",
             "Examples:",
             "  pitchstack wear fence.pitchstack",

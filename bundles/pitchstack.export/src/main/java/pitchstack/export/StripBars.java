@@ -131,7 +131,8 @@ final class StripBars {
 
     private static void add(long[] counts, Stretch stretch, long first, long last) {
         // On a rotary axis the travel may have a hole, in which a column has nothing.
-        counts[stretch.reached().ordinal()] += Math.max(0, Math.min(last, stretch.high()) - Math.max(first, stretch.low()) + 1);
+        long inside = Math.min(last, stretch.high()) - Math.max(first, stretch.low()) + 1;
+        counts[stretch.reached().ordinal()] += Math.max(0, inside);
     }
 
     private void drawColumn(SvgText svg, double floor, long first, long last, long[] counts) {
@@ -146,8 +147,8 @@ final class StripBars {
             double high = (reached == Reached.WORN ? height(reached) : FULL) * counts[reached.ordinal()] / all;
             if (high > 0) {
                 top -= high;
-                svg.line("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"/>", x(first), top, width(first, last), high,
-                        reached == Reached.NOT ? PALE : fill(reached));
+                svg.line("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"/>", x(first), top,
+                        width(first, last), high, reached == Reached.NOT ? PALE : fill(reached));
             }
         }
         svg.line("</g>");

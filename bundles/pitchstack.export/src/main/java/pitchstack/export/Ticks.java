@@ -72,6 +72,7 @@ final class Ticks {
     }
 
     private static String label(BigDecimal at, BigDecimal step) {
-        return TrueMinus.in(at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString());
+        BigDecimal shown = at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY);
+        return TrueMinus.in(shown.toPlainString());
     }
 }
