@@ -11,7 +11,7 @@ import pitchstack.core.check.Severity;
 
 /** Checks every axis of a stack file. */
 @Command(name = "check", sortOptions = false, header = "Tells what is wrong, or will disappoint, in a stack.",
-        customSynopsis = "pitchstack check FILE [--json]",
+        customSynopsis = "pitchstack check FILE [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
         description = "%nAn error must be mended before anything can be planned; with a warning the device will not do all "
                 + "that is wanted of it; a note is worth knowing.",
@@ -26,17 +26,20 @@ final class CheckCommand implements Callable<Integer> {
     private FileOption file;
 
     @Mixin
+    private AxisOptions axis;
+
+    @Mixin
     private AnswerOptions answers;
 
     @Override
     public Integer call() throws BadInputException {
         LoadedStack stack = file.load();
-        List<AxisAnalysis> analyses = stack.analyses();
+        List<AxisAnalysis> analyses = axis.analyses(stack);
         PrintWriter out = answers.out();
         if (answers.inJson()) {
             out.println(FindingsJson.of(analyses));
         } else {
-            new FindingsText(out).write(stack.title(), analyses);
+            new FindingsText(out).write(stack.heading(), analyses);
         }
         boolean clean = analyses.stream().flatMap(a -> a.findings().stream())
                 .allMatch(f -> f.severity() == Severity.NOTE);

@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.coverage.Coverage;
-import pitchstack.core.plan.Planner;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
 import pitchstack.export.StretchesCsv;
@@ -20,10 +19,10 @@ import pitchstack.export.StripSvg;
                 + "                           [--bar TEETH]... [--wear TEETH]... [--targets LIST.csv]%n"
                 + "                           [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
-        description = "%nA position is reached where some setting comes within the tolerance of it: clean, or worn only, where "
-                + "every such setting stands on worn teeth. Multiples of the step count from position 0. --out writes every "
-                + "stretch as .csv, or draws the travel as .svg. With --bar or --wear the answer says too what that would "
-                + "change, of the travel and of a list of targets; the file stays as it is.",
+        description = "%nA position is reached where some setting comes within the tolerance of it: clean, or worn only, "
+                + "where every such setting stands on worn teeth. Multiples of the step count from position 0. --out writes "
+                + "every stretch as .csv, or draws the travel as .svg. With --bar or --wear the answer says too what that "
+                + "would change, of the travel and of a list of targets; the file stays as it is.",
         footer = {"",
             "Examples:",
             "  pitchstack coverage fence.pitchstack",
@@ -41,7 +40,7 @@ final class CoverageCommand implements Callable<Integer> {
     private CoverageOptions options;
 
     @Mixin
-    private WhatIfOptions supposition;
+    private SupposedOptions supposition;
 
     @Mixin
     private OutOptions out;
@@ -56,34 +55,35 @@ final class CoverageCommand implements Callable<Integer> {
     public Integer call() throws BadInputException, StoppedException {
         LoadedStack stack = file.load();
         AxisAnalysis analysis = axis.analysis(stack);
-        Planner planner = stack.planner(analysis);
+        stack.planner(analysis);
         AxisSpec spec = analysis.spec();
         Optional<OutFile> written = out.file("csv", "svg");
         Mapped mapped = Mapped.of(spec, options.tolerance(spec), options.step(spec), answers.progress());
-        Optional<WhatIf> whatIf = supposition.whatIf(analysis, planner, mapped, options, answers.progress());
+        Optional<Supposed> supposed = supposition.ask(analysis, options, answers.progress());
         if (written.isPresent()) {
-            written.get().write(text(written.get(), stack.heading(), mapped, whatIf));
+            written.get().write(text(written.get(), stack.heading(), mapped, supposed));
         }
         PrintWriter to = answers.out();
         if (answers.inJson()) {
-            to.println(CoverageJson.text(mapped, whatIf));
+            to.println(CoverageJson.text(mapped, supposed));
         } else {
             new CoverageText(to, mapped).write(stack.heading());
-            whatIf.ifPresent(supposed -> new WhatIfText(to, mapped, supposed).write());
+            supposed.ifPresent(one -> new SupposedText(to, mapped, one).write());
         }
-        return whatIf.map(WhatIf::supposed).orElse(mapped).isAllReached() ? ExitCode.YES : ExitCode.NO;
+        return supposed.map(Supposed::mapped).orElse(mapped).isAllReached() ? ExitCode.YES : ExitCode.NO;
     }
 
-    private static String text(OutFile file, String title, Mapped mapped, Optional<WhatIf> whatIf) throws BadInputException {
+    private static String text(OutFile file, String title, Mapped mapped, Optional<Supposed> what)
+            throws BadInputException {
         Scale scale = mapped.axis().scale();
         Coverage now = mapped.coverage();
-        Optional<Coverage> supposed = whatIf.map(one -> one.supposed().coverage());
+        Optional<Coverage> supposed = what.map(one -> one.mapped().coverage());
         if (file.ending().equals("csv")) {
             return supposed.map(then -> StretchesCsv.of(scale, now.stretches(), then.stretches()))
                     .orElseGet(() -> StretchesCsv.of(scale, now.stretches()));
         }
         String heading = CoverageText.heading(title, mapped);
-        return supposed.map(then -> StripSvg.of(heading, scale, now, then, whatIf.get().words()))
+        return supposed.map(then -> StripSvg.of(heading, scale, now, then, what.get().words()))
                 .orElseGet(() -> StripSvg.of(heading, scale, now))
                 .orElseThrow(() -> new BadInputException("--out: there is no travel to draw."));
     }

@@ -30,15 +30,15 @@ final class CoverageJson {
      * The figures, on one line.
      *
      * @param mapped what is reached
-     * @param whatIf what would be reached, where something is supposed
+     * @param supposed what would be reached, where something is supposed
      */
-    static String text(Mapped mapped, Optional<WhatIf> whatIf) {
+    static String text(Mapped mapped, Optional<Supposed> supposed) {
         return Json.text(json -> {
             json.beginObject();
             new CoverageJson(mapped).write(json);
             json.name("supposed");
-            if (whatIf.isPresent()) {
-                new WhatIfJson(mapped, whatIf.get()).write(json);
+            if (supposed.isPresent()) {
+                new SupposedJson(mapped, supposed.get()).write(json);
             } else {
                 json.nullValue();
             }

@@ -11,6 +11,7 @@ import pitchstack.core.coverage.FinestStep;
 import pitchstack.core.coverage.GridCoverage;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.export.ReachedWords;
 import pitchstack.export.Shares;
 
@@ -73,7 +74,7 @@ final class CoverageText {
     }
 
     private String range(long low, long high) {
-        return scale.format(low) + " to " + scale.format(scale.wrap(high));
+        return TrueMinus.in(scale.format(low) + " to " + scale.format(scale.wrap(high)));
     }
 
     private String overBoth(ToLongFunction<FinestStep> figure) {
@@ -95,7 +96,7 @@ final class CoverageText {
         long[] missed = mapped.missed(MOST_MISSED);
         if (missed.length > 0) {
             out.println((grid.count(Reached.NOT) > missed.length ? "First " + missed.length + " missed: " : "Missed: ")
-                    + Arrays.stream(missed).mapToObj(scale::format).collect(Collectors.joining(", ")));
+                    + TrueMinus.in(Arrays.stream(missed).mapToObj(scale::format).collect(Collectors.joining(", "))));
         }
     }
 

@@ -9,6 +9,7 @@ import pitchstack.analysis.AxisAnalysis;
 import pitchstack.analysis.Places;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
+import pitchstack.core.units.TrueMinus;
 
 /** Findings for a person, the worst first. */
 final class FindingsText {
@@ -44,7 +45,7 @@ final class FindingsText {
         out.println();
         out.println(capitalised(word(finding.severity())) + ", " + axis
                 + Places.words(analysis.axis(), finding.place()) + ":");
-        out.println("  " + finding.sentence());
+        out.println("  " + TrueMinus.in(finding.sentence()));
     }
 
     /** How many there are of each severity: {@code 1 error, 2 warnings}; {@code nothing found} where there is none. */

@@ -12,6 +12,7 @@ import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Planner;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
@@ -23,6 +24,7 @@ final class LoadedStack {
     private final String file;
     private final Positioner positioner;
     private String supposed = "";
+    private String checkOptions = "";
 
     private LoadedStack(String file, Positioner positioner) {
         this.file = file;
@@ -54,9 +56,13 @@ final class LoadedStack {
         return title == null || title.isBlank() ? Path.of(file).getFileName().toString() : title;
     }
 
-    /** The command that checks this file. */
+    /** The command that checks this file, at the same temperature. */
     String checkCommand() {
-        return "pitchstack check " + (file.matches("\\S+") ? file : '"' + file + '"');
+        return "pitchstack check " + quoted(file) + checkOptions;
+    }
+
+    private static String quoted(String word) {
+        return word.matches("\\S+") ? word : '"' + word + '"';
     }
 
     /**
@@ -71,11 +77,17 @@ final class LoadedStack {
         return positioner.getAxes().stream().map(axis -> AxisAnalysis.of(positioner, axis)).toList();
     }
 
-    /** Supposes another temperature than that of the file, of what was read from it. */
-    void supposeTemperature(double celsius) {
+    /**
+     * Supposes another temperature than that of the file, of what was read from it.
+     *
+     * @param celsius the temperature
+     * @param typed how it was typed
+     */
+    void supposeTemperature(double celsius, String typed) {
         positioner.setTemperatureC(celsius);
-        supposed = " at " + BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros()
-                .toPlainString().replace('-', '−') + " °C";
+        supposed = " at " + TrueMinus.in(BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros()
+                .toPlainString()) + " °C";
+        checkOptions = " --temperature " + quoted(typed);
     }
 
     /** The title, with the temperature where another one is supposed. */

@@ -12,8 +12,8 @@ public final class Main {
     /** Wide enough for the examples in the help, narrow enough for half a screen. */
     private static final int HELP_WIDTH = 100;
 
-    /** Planning looks for a stop many times a second. */
-    private static final int LONGEST_END_SECONDS = 5;
+    /** Nearly all work looks many times a second whether it is to stop. */
+    private static final int LONGEST_END_SECONDS = 2;
 
     private Main() {
     }
@@ -31,19 +31,23 @@ public final class Main {
         // Ctrl+C begins the end of the process; the work is given the time to end as one that leaves nothing half done.
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             watch.cancel();
-            awaitAtMost(answered);
+            if (!isEndedInTime(answered)) {
+                new Complaints(err).say(StoppedException.SENTENCE);
+            }
         }));
         int code = run(arguments, out, err, watch);
         answered.countDown();
         System.exit(code);
     }
 
-    private static void awaitAtMost(CountDownLatch answered) {
+    /** Some parts of the work, such as the heuristics of a library, cannot be stopped; the process ends all the same. */
+    private static boolean isEndedInTime(CountDownLatch answered) {
         try {
-            answered.await(LONGEST_END_SECONDS, TimeUnit.SECONDS);
+            return answered.await(LONGEST_END_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             // Nobody interrupts the end of a process; it ends all the same.
             Thread.currentThread().interrupt();
+            return false;
         }
     }
 

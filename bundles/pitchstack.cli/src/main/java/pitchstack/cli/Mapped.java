@@ -39,7 +39,13 @@ record Mapped(AxisSpec axis, Coverage coverage, Optional<FinestStep> clean, Opti
                 done(reach.finestStep(Wear.CLEAN, progress)), done(reach.finestStep(Wear.WORN, progress)), grid);
     }
 
-    private static <T> T done(Outcome<T> outcome) throws BadInputException, StoppedException {
+    /**
+     * What came of a piece of work.
+     *
+     * @throws BadInputException if it would take too much
+     * @throws StoppedException if it was stopped
+     */
+    static <T> T done(Outcome<T> outcome) throws BadInputException, StoppedException {
         if (outcome instanceof Outcome.Refused<T> refused) {
             throw new BadInputException(refused.why());
         }

@@ -44,6 +44,7 @@ final class PitchstackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        throw new BadInputException("A command is missing; write plan, table, coverage, wear or check, or see pitchstack --help");
+        throw new BadInputException("A command is missing; write plan, table, coverage, wear or check, or see "
+                + "pitchstack --help");
     }
 }

@@ -5,13 +5,14 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.plan.Answer.Reached;
+import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.TrueMinus;
 
 /** An answer that a person can follow at the machine. */
 final class PlanText {
@@ -41,16 +42,16 @@ final class PlanText {
      */
     void write(String title, OptionalLong distance, Answer answer) {
         out.println(title + ", axis “" + axis.name() + "”");
-        out.println("Now at: " + axis.scale().format(axis.position(request.from())) + " ("
-                + wording.setting(request.from()) + ")");
-        out.println("Target: " + axis.scale().format(request.target()) + away(distance) + ", tolerance "
+        out.println("Now at: " + TrueMinus.in(axis.scale().format(axis.position(request.from())) + " ("
+                + wording.setting(request.from()) + ")"));
+        out.println("Target: " + TrueMinus.in(axis.scale().format(request.target())) + away(distance) + ", tolerance "
                 + axis.scale().formatSize(request.tolerance()));
         if (answer instanceof Reached reached) {
             write("Reached", reached.best());
             writeAlternatives(reached.alternatives());
         } else if (answer instanceof Nearest nearest) {
             out.println();
-            out.println("Not reachable: " + wording.reason(request.target(), request.tolerance(), nearest));
+            out.println("Not reachable: " + TrueMinus.in(wording.reason(request.target(), request.tolerance(), nearest)));
             writeNearest("Nearest below", nearest.below());
             writeNearest("Nearest above", nearest.above());
         }
@@ -88,13 +89,13 @@ final class PlanText {
 
     private void write(String heading, PlannedSetting planned) {
         out.println();
-        out.println(heading + ": " + wording.position(planned));
+        out.println(heading + ": " + TrueMinus.in(wording.position(planned)));
         List<String> steps = wording.steps(planned);
         if (steps.isEmpty()) {
             out.println("  Nothing to move: the stages stand there already.");
         }
         for (int i = 0; i < steps.size(); i++) {
-            out.println("  " + (i + 1) + ". " + steps.get(i));
+            out.println("  " + (i + 1) + ". " + TrueMinus.in(steps.get(i)));
         }
         if (!steps.isEmpty()) {
             out.println("  Effort: " + wording.effort(planned));

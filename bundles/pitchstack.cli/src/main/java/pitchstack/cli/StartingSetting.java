@@ -6,6 +6,7 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.StageSpec;
+import pitchstack.core.units.TrueMinus;
 
 /** Where the stages stand: as typed, {@code 12,-3,3}, or as in the file. */
 final class StartingSetting {
@@ -59,9 +60,9 @@ final class StartingSetting {
             StageSpec stage = axis.stages().get(j);
             IndexRange range = stage.rows().indices();
             if (stage.rows().engagedBase(setting.index(j)).isEmpty()) {
-                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at " + Signed.of(setting.index(j))
-                        + ", where its rows do not meet; it moves from " + Signed.of(range.first()) + " to " + Signed.of(range.last())
-                        + ".");
+                throw new BadInputException(source + "stage “" + stage.name() + "” cannot stand at "
+                        + TrueMinus.in("" + setting.index(j)) + ", where its rows do not meet; it moves from "
+                        + TrueMinus.in(range.first() + " to " + range.last()) + ".");
             }
         }
         return setting;

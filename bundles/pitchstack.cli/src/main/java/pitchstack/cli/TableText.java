@@ -11,6 +11,7 @@ import pitchstack.core.plan.Stop;
 import pitchstack.core.plan.StopOrder;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.export.PlanCsv;
 
 /** A planned list that a person can follow at the machine. */
@@ -47,8 +48,8 @@ final class TableText {
         int stops = request.stops().size();
         out.println(title + ", axis “" + axis.name() + "”: " + stops + (stops == 1 ? " stop " : " stops ")
                 + words(request.order()));
-        out.println("Now at: " + axis.scale().format(axis.position(request.from())) + " ("
-                + wording.setting(request.from()) + ")");
+        out.println("Now at: " + TrueMinus.in(axis.scale().format(axis.position(request.from())) + " ("
+                + wording.setting(request.from()) + ")"));
         planned.legs().forEach(this::write);
         out.println();
         writeTotals(planned);
@@ -62,14 +63,14 @@ final class TableText {
         Stop stop = request.stops().get(leg.stop());
         out.println();
         out.println((leg.stop() + 1) + ". " + (stop.name().isBlank() ? "" : stop.name() + ", ")
-                + axis.scale().format(stop.target()));
+                + TrueMinus.in(axis.scale().format(stop.target())));
         if (leg.move().isEmpty()) {
-            out.println("  Left out: " + PlanCsv.why(axis, stop, leg));
+            out.println("  Left out: " + TrueMinus.in(PlanCsv.why(axis, stop, leg)));
             return;
         }
         PlannedSetting move = leg.move().get();
-        out.println("  Reached: " + wording.position(move));
-        wording.steps(move).forEach(step -> out.println("  " + step));
+        out.println("  Reached: " + TrueMinus.in(wording.position(move)));
+        wording.steps(move).forEach(step -> out.println("  " + TrueMinus.in(step)));
         out.println(move.steps().isEmpty() ? "  Nothing to move." : "  Effort: " + wording.effort(move));
         wording.worn(move).ifPresent(caution -> out.println("  Caution: " + caution));
     }

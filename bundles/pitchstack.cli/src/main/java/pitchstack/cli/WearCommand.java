@@ -10,19 +10,19 @@ import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.SequenceAnswer.Planned;
 import pitchstack.core.plan.SequenceRequest;
-import pitchstack.core.plan.StopOrder;
 import pitchstack.export.SeatingsCsv;
 
 /** Foresees where a list of targets wears the rows. */
 @Command(name = "wear", sortOptions = false, header = "Counts how often a list of targets seats each tooth.",
-        customSynopsis = "pitchstack wear FILE [--targets LIST.csv] [--order given|free|one-by-one] [--memory MB]%n"
-                + "                       [--from I,J,...] [--worn allow|avoid|never]%n"
+        customSynopsis = "pitchstack wear FILE [--targets LIST.csv] [--order given|free|one-by-one|from-start]%n"
+                + "                       [--memory MB] [--from I,J,...] [--worn allow|avoid|never]%n"
                 + "                       [--approach forward|back|either] [--out NAME.csv [--force]]%n"
                 + "                       [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
-        description = "%nThe list is planned as by the command table. A tooth is seated where its stage comes to its place for "
-                + "a stop; a stage that stays where it is seats nothing, nor does a tooth gone further or a halt on the way. "
-                + "--out writes a .csv with one row a tooth.",
+        description = "%nThe list is planned as by the command table. A tooth is seated where its stage is set down: at a "
+                + "stop, and on the way where a limit makes stages take turns. A stage that stays where it is seats "
+                + "nothing, nor does the tooth further of an approach rule. Where each stop is planned from the start, the "
+                + "stages go back there. --out writes a .csv with one row a tooth.",
         footer = {"",
             "Examples:",
             "  pitchstack wear fence.pitchstack",
@@ -56,10 +56,6 @@ final class WearCommand implements Callable<Integer> {
         Optional<OutFile> written = out.file("csv");
         StopList stops = list.stops(analysis);
         SequenceRequest request = list.request(analysis, stops, moves);
-        if (request.order() == StopOrder.EACH_FROM_START) {
-            throw new BadInputException("--order: from-start plans each stop by itself, so that no tooth follows another; write "
-                    + "given, free or one-by-one.");
-        }
         Planned planned = Listed.plan(planner, request, answers.progress());
         WearLog log = WearLog.of(analysis.spec(), request, planned);
         if (written.isPresent()) {

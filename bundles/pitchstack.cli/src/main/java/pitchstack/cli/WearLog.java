@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import pitchstack.core.coverage.Seatings;
+import pitchstack.core.coverage.Visits;
 import pitchstack.core.coverage.WearMark;
-import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.SequenceAnswer.Planned;
 import pitchstack.core.plan.SequenceRequest;
 import pitchstack.core.plan.StopOrder;
@@ -26,10 +26,9 @@ import pitchstack.core.stack.ToothSpan;
 record WearLog(AxisSpec axis, StopOrder order, int reached, int leftOut, Seatings seatings) {
     /** Counts the seatings of a plan. */
     static WearLog of(AxisSpec axis, SequenceRequest request, Planned planned) {
-        List<Setting> settings = planned.legs().stream().flatMap(leg -> leg.move().stream())
-                .map(PlannedSetting::setting).toList();
-        return new WearLog(axis, request.order(), settings.size(), planned.leftOut(),
-                Seatings.ofMoves(axis, request.from(), settings));
+        List<Setting> visits = Visits.of(planned, request.order(), request.from());
+        return new WearLog(axis, request.order(), planned.legs().size() - planned.leftOut(), planned.leftOut(),
+                Seatings.ofMoves(axis, request.from(), visits));
     }
 
     /**

@@ -38,8 +38,8 @@ final class WearText {
     private void write(WearLog.Row row) {
         String name = log.axis().stages().get(row.stage()).name();
         out.println();
-        out.println((name.isBlank() ? "Stage " + (row.stage() + 1) : name) + ", " + row.name() + " row of " + row.counts().length
-                + (row.counts().length == 1 ? " tooth" : " teeth"));
+        out.println((name.isBlank() ? "Stage " + (row.stage() + 1) : name) + ", " + row.name() + " row of "
+                + row.counts().length + (row.counts().length == 1 ? " tooth" : " teeth"));
         if (row.most() == 0) {
             out.println("  Never seated.");
             return;

@@ -8,6 +8,7 @@ import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 
 /**
  * The bars of one strip. Stretches that are wide enough to be seen are drawn each by itself; a run of at least three
@@ -106,7 +107,7 @@ final class StripBars {
     }
 
     private String range(long low, long high) {
-        return scale.format(low) + " to " + scale.format(high);
+        return TrueMinus.in(scale.format(low) + " to " + scale.format(high));
     }
 
     /** Cuts the stretches from one up to but not including another into columns of equal width. */
@@ -130,7 +131,8 @@ final class StripBars {
 
     private static void add(long[] counts, Stretch stretch, long first, long last) {
         // On a rotary axis the travel may have a hole, in which a column has nothing.
-        counts[stretch.reached().ordinal()] += Math.max(0, Math.min(last, stretch.high()) - Math.max(first, stretch.low()) + 1);
+        long inside = Math.min(last, stretch.high()) - Math.max(first, stretch.low()) + 1;
+        counts[stretch.reached().ordinal()] += Math.max(0, inside);
     }
 
     private void drawColumn(SvgText svg, double floor, long first, long last, long[] counts) {
@@ -145,8 +147,8 @@ final class StripBars {
             double high = (reached == Reached.WORN ? height(reached) : FULL) * counts[reached.ordinal()] / all;
             if (high > 0) {
                 top -= high;
-                svg.line("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"/>", x(first), top, width(first, last), high,
-                        reached == Reached.NOT ? PALE : fill(reached));
+                svg.line("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"%s\"/>", x(first), top,
+                        width(first, last), high, reached == Reached.NOT ? PALE : fill(reached));
             }
         }
         svg.line("</g>");

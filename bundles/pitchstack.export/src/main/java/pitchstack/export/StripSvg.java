@@ -129,13 +129,15 @@ public final class StripSvg {
         for (Reached reached : Reached.values()) {
             double x = LEFT + reached.ordinal() * LEGEND_STEP;
             double height = StripBars.height(reached) / 4;
-            svg.line("<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"%s\" fill=\"%s\" stroke=\"#000000\" stroke-width=\"0.25\"/>",
-                    x, legend() - height, height, StripBars.fill(reached));
-            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", x + 10, legend(), ReachedWords.of(reached) + ": " + shares(reached));
+            svg.line("<rect x=\"%s\" y=\"%s\" width=\"8\" height=\"%s\" fill=\"%s\" stroke=\"#000000\""
+                    + " stroke-width=\"0.25\"/>", x, legend() - height, height, StripBars.fill(reached));
+            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", x + 10, legend(),
+                    ReachedWords.of(reached) + ": " + shares(reached));
         }
         if (isMixed()) {
-            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", LEFT, legend() + LEGEND_LINE, "Where stretches are too thin to draw, a "
-                    + "column stacks their shares: clean, worn only, and pale for what is not reached.");
+            svg.line("<text x=\"%s\" y=\"%s\">%s</text>", LEFT, legend() + LEGEND_LINE,
+                    "Where stretches are too thin to draw, a column stacks their shares: clean, worn only, and pale for what"
+                    + " is not reached.");
         }
         svg.line("</g>");
     }

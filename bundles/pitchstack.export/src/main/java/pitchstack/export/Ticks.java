@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 
 /** Round positions for the marks of a scale, in the unit that people read on an axis. */
 final class Ticks {
@@ -71,7 +72,7 @@ final class Ticks {
     }
 
     private static String label(BigDecimal at, BigDecimal step) {
-        return at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY).toPlainString()
-                .replace('-', '−');
+        BigDecimal shown = at.setScale(Math.max(0, step.stripTrailingZeros().scale()), RoundingMode.UNNECESSARY);
+        return TrueMinus.in(shown.toPlainString());
     }
 }

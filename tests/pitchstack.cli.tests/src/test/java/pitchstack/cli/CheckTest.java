@@ -88,6 +88,19 @@ class CheckTest {
         assertEquals(false, noted.out().contains("pitchstack check"));
     }
 
+    /** Warm, the fence has a warning that it has not at 20 °C; what leads to it must show it. */
+    @Test
+    void checksTheAxisThatIsNamedAtTheTemperatureThatIsAsked() throws Exception {
+        String fence = "../../bundles/pitchstack.help/examples/cross-cut-fence.pitchstack";
+        assertEquals(0, CommandRun.of("check", fence).code());
+        CommandRun warm = CommandRun.of("check", fence, "--axis", "fence", "--temperature", "28");
+        assertEquals(1, warm.code());
+        assertTrue(warm.out().startsWith("Cross-cut fence at 28 °C"), warm.out());
+        CommandRun plan = CommandRun.of("plan", fence, "--at", "12in", "--temperature", "28");
+        assertTrue(plan.lines().contains("This axis has 1 warning; to read it: pitchstack check " + fence + " --temperature 28"),
+                plan.out());
+    }
+
     @Test
     void anErrorOfOneAxisLeavesTheOthersToBePlanned() throws Exception {
         String file = StackTexts.write(folder, UNREADABLE);

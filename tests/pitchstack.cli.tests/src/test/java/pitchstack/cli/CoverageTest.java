@@ -41,11 +41,11 @@ class CoverageTest {
         CommandRun run = coverage("--tolerance", "0.05mm");
         assertEquals(List.of(
                 "Test bench, axis “Slide”, tolerance 0.050 mm",
-                "Travel: -4.900 mm to 9.900 mm",
+                "Travel: −4.900 mm to 9.900 mm",
                 "Clean: 1.69 % of the travel",
                 "Worn only: 1.69 % of the travel",
                 "Not reached: 96.62 % of the travel",
-                "Gaps: 3, the largest 4.800 mm long, from -4.850 mm to -0.050 mm",
+                "Gaps: 3, the largest 4.800 mm long, from −4.850 mm to −0.050 mm",
                 "Finest step everywhere: 4.900 mm",
                 "Tolerance that leaves no gap: 5.000 mm over clean teeth, 2.450 mm over worn ones too"), run.lines());
         assertEquals(1, run.code());
@@ -57,8 +57,8 @@ class CoverageTest {
     void countsMultiplesOfTheStepAndListsTheFirstTenMissed() throws Exception {
         List<String> lines = coverage("--step", "0.1mm").lines();
         assertEquals(List.of("Multiples of 0.100 mm: 149 inside the travel", "clean: 3", "worn only: 3", "not reached: 143",
-                "First 10 missed: -4.800 mm, -4.700 mm, -4.600 mm, -4.500 mm, -4.400 mm, -4.300 mm, -4.200 mm, -4.100 mm,"
-                + " -4.000 mm, -3.900 mm"), lines.subList(lines.size() - 5, lines.size()));
+                "First 10 missed: −4.800 mm, −4.700 mm, −4.600 mm, −4.500 mm, −4.400 mm, −4.300 mm, −4.200 mm, −4.100 mm,"
+                + " −4.000 mm, −3.900 mm"), lines.subList(lines.size() - 5, lines.size()));
     }
 
     /** 25 a + 24 b with |b| ≤ 12 gives every multiple of 0.01 in just once; 25 values of a lie over the worn teeth. */

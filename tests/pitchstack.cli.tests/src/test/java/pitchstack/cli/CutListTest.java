@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,10 +31,15 @@ class CutListTest {
         JsonNode oneByOne = planned("one-by-one");
         JsonNode given = planned("given");
         JsonNode free = planned("free");
-        assertEquals(50, FenceByHand.stops(LIST).size());
+        List<Stop> stops = FenceByHand.stops(LIST);
+        assertEquals(50, stops.size());
+        long onlyWorn = stops.stream().filter(stop -> FenceByHand.places(stop).stream().allMatch(Place::isWorn)).count();
+        assertEquals(5, onlyWorn, "as the README says");
         for (JsonNode plan : List.of(oneByOne, given, free)) {
             assertEquals(50, plan.get("reached").intValue());
             assertEquals(0, plan.get("leftOut").intValue());
+            assertEquals(onlyWorn, StreamSupport.stream(plan.get("stops").spliterator(), false)
+                    .filter(leg -> leg.get("worn").size() > 0).count());
         }
         assertTrue(milliseconds(given, "effortSeconds") <= milliseconds(oneByOne, "effortSeconds"));
         assertTrue(milliseconds(free, "effortSeconds") <= milliseconds(given, "effortSeconds"));

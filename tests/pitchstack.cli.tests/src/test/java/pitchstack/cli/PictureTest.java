@@ -73,6 +73,7 @@ class PictureTest {
         assertEquals(2, strips.size());
         assertEquals(wornStretches(), count(strips.get(0), "worn"));
         assertEquals(wornStretches(), count(strips.get(1), "not"));
+        assertTrue(Files.readString(Path.of("../../README.md")).contains(" with them barred, " + wornStretches() + " gaps"));
         assertEquals(0, count(strips.get(0), "not"));
         assertEquals(0, count(strips.get(1), "worn"));
         List<String> texts = elements(svg, "text").stream().map(Element::getTextContent).toList();

@@ -25,7 +25,7 @@ class PlanTextTest {
                 "Target: 0.300 mm, tolerance 0.000 mm",
                 "Reached: 0.300 mm, exactly on the target",
                 "1. Rack: 3 teeth forward, from 0 to 3.",
-                "2. Fine: 3 teeth back, from 0 to -3.",
+                "2. Fine: 3 teeth back, from 0 to −3.",
                 "Effort: 14 s"), run.lines());
         assertEquals(0, run.code());
         assertEquals("", run.err());
@@ -35,8 +35,8 @@ class PlanTextTest {
     void saysThatAStageGoesOneToothFurtherForItsApproach() throws Exception {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE.replace("<axes ", "<axes approach=\"forward\" "), "--at", "0.3mm");
         assertEquals(List.of("1. Rack: 3 teeth forward, from 0 to 3.",
-                "2. Fine: 4 teeth back, from 0 to -4, one tooth further than its place.",
-                "3. Fine: 1 tooth forward, from -4 to -3, so that it ends moving forward.",
+                "2. Fine: 4 teeth back, from 0 to −4, one tooth further than its place.",
+                "3. Fine: 1 tooth forward, from −4 to −3, so that it ends moving forward.",
                 "Effort: 16 s"), run.lines().subList(4, 8));
     }
 
@@ -54,10 +54,10 @@ class PlanTextTest {
         "--at −1 --from −3,+2", "--at -1000um --from=-3,2"})
     void takesNegativeNumbersWithAndWithoutAnEqualsSign(String options) throws Exception {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE, options.split(" "));
-        assertEquals(List.of("Now at: -5.200 mm (Rack -3; Fine 2)",
-                "Target: -1.000 mm, tolerance 0.000 mm",
-                "Reached: -1.000 mm, exactly on the target",
-                "1. Rack: 7 teeth back, from -3 to -10.",
+        assertEquals(List.of("Now at: −5.200 mm (Rack −3; Fine 2)",
+                "Target: −1.000 mm, tolerance 0.000 mm",
+                "Reached: −1.000 mm, exactly on the target",
+                "1. Rack: 7 teeth back, from −3 to −10.",
                 "2. Fine: 8 teeth forward, from 2 to 10.",
                 "Effort: 23 s"), run.lines().subList(1, 7));
         assertEquals(0, run.code());
@@ -70,7 +70,7 @@ class PlanTextTest {
         CommandRun run = plan(StackTexts.INCH, "--at", length);
         assertEquals(List.of("Reached: 1.010 in, exactly on the target",
                 "1. Rack: 5 teeth forward, from 0 to 5.",
-                "2. Carriage: 1 tooth back, from 0 to -1.",
+                "2. Carriage: 1 tooth back, from 0 to −1.",
                 "Effort: 14 s"), run.lines().subList(3, 7));
     }
 
@@ -94,11 +94,11 @@ class PlanTextTest {
                         + "and the tolerance is 0.010 mm.",
                 "Nearest below: 0.100 mm, 0.070 mm below the target",
                 "1. Rack: 1 tooth forward, from 0 to 1.",
-                "2. Fine: 1 tooth back, from 0 to -1.",
+                "2. Fine: 1 tooth back, from 0 to −1.",
                 "Effort: 10 s",
                 "Nearest above: 0.200 mm, 0.030 mm above the target",
                 "1. Rack: 2 teeth forward, from 0 to 2.",
-                "2. Fine: 2 teeth back, from 0 to -2.",
+                "2. Fine: 2 teeth back, from 0 to −2.",
                 "Effort: 12 s"), run.lines().subList(3, 12));
         assertEquals(1, run.code());
         assertEquals("", run.err());
@@ -113,8 +113,8 @@ class PlanTextTest {
         assertEquals("Nearest above: none", above.lines().get(above.lines().size() - 1));
         assertEquals(1, above.code());
         CommandRun below = plan(StackTexts.COMMON_PRACTICE, "--at", "-150");
-        assertEquals(List.of("Not reachable: -150.000 mm is beyond the travel; the lowest position that can be set is "
-                + "-148.000 mm.", "Nearest below: none", "Nearest above: -148.000 mm, 2.000 mm above the target"),
+        assertEquals(List.of("Not reachable: −150.000 mm is beyond the travel; the lowest position that can be set is "
+                + "−148.000 mm.", "Nearest below: none", "Nearest above: −148.000 mm, 2.000 mm above the target"),
                 below.lines().subList(3, 6));
         assertEquals(1, below.code());
     }
@@ -124,7 +124,7 @@ class PlanTextTest {
         CommandRun run = plan(StackTexts.COMMON_PRACTICE, "--at", "0.15", "--tolerance", "0.05", "--alternatives", "3");
         assertEquals(List.of("Alternative 1: 0.200 mm, 0.050 mm above the target",
                 "1. Rack: 2 teeth forward, from 0 to 2.",
-                "2. Fine: 2 teeth back, from 0 to -2.",
+                "2. Fine: 2 teeth back, from 0 to −2.",
                 "Effort: 12 s",
                 "No more settings come within tolerance."), run.lines().subList(7, 12));
         assertEquals(12, run.lines().size());
@@ -144,7 +144,7 @@ class PlanTextTest {
         CommandRun never = plan(StackTexts.WORN, "--at", "0.1", "--worn", "never");
         assertEquals(1, never.code());
         assertEquals("Not reachable: 0.100 mm could be set only over teeth that may not be used; the nearest positions "
-                + "that can be set are -3.000 mm and 0.600 mm.", never.lines().get(3));
+                + "that can be set are −3.000 mm and 0.600 mm.", never.lines().get(3));
         assertTrue(never.lines().contains("Over worn teeth the target can be reached: --worn avoid"), never.out());
     }
 
@@ -152,7 +152,7 @@ class PlanTextTest {
     void readsAndShowsAnglesOnARotaryAxis() throws Exception {
         CommandRun run = plan(StackTexts.ROTARY, "--at", "0°01'");
         assertEquals(List.of("Reached: 0°01'00\", exactly on the target",
-                "1. Ring: 1 tooth back, from 0 to -1.",
+                "1. Ring: 1 tooth back, from 0 to −1.",
                 "2. Sector: 1 tooth forward, from 0 to 1."), run.lines().subList(3, 6));
     }
 

@@ -63,13 +63,12 @@ class WearTest {
         assertTrue(run.lines().contains("Never seated: 1 tooth"), run.out());
     }
 
+    /** The rack goes to 1, back to 0, to 1 and back; the fine stage to −1 and back to 0, stays, and to 1 and back. */
     @Test
-    void refusesStopsThatDoNotFollowEachOther() throws Exception {
-        CommandRun run = wear("--order", "from-start");
-        assertEquals(2, run.code());
-        assertEquals("", run.out());
-        assertEquals("pitchstack: --order: from-start plans each stop by itself, so that no tooth follows another; write given,"
-                + " free or one-by-one.\n", run.err());
+    void goesBackAfterEachStopThatIsPlannedFromTheStart() throws Exception {
+        JsonNode rows = new ObjectMapper().readTree(wear("--order", "from-start", "--json").out()).get("rows");
+        assertEquals("[2,2]", rows.get(0).get("seatings").toString());
+        assertEquals("[1,2,1]", rows.get(2).get("seatings").toString());
     }
 
     private CommandRun wear(String... options) throws Exception {

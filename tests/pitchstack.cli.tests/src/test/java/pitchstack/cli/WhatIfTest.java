@@ -61,12 +61,12 @@ class WhatIfTest {
     void comparesTheEffortOfWhatIsReachedBothTimes() throws Exception {
         CommandRun run = coverage(StackTexts.COMMON_PRACTICE, "--bar", "1:base:1", "--targets", list(A_AND_B));
         List<String> lines = run.lines();
-        assertEquals(List.of("Targets: 2 of 2 reached now, 1 then", "Lost: “B”, 5.000 mm",
-                "Effort of those reached both times, in the given order: 5 s now, 11 s then, 6 s more"),
+        assertEquals(List.of("Targets, each from where the stages stand: 2 of 2 reached now, 1 then", "Lost: “B”, 5.000 mm",
+                "Effort of those reached both times: 5 s now, 11 s then, 6 s more"),
                 lines.subList(lines.size() - 3, lines.size()));
     }
 
-    /** Clean, A is 5.1 mm for 11 s; from there to B it is one tooth back and one forward, 10 s. Now A and B are one place. */
+    /** From the start, A and B are 5 s each now; then A is 5.1 mm for 11 s, and B stays where it is. */
     @Test
     void namesTheTargetsThatWouldStandOnWornTeeth() throws Exception {
         JsonNode targets = json(StackTexts.COMMON_PRACTICE, "--wear", "Rack:base:1", "--targets", list(A_AND_B + "C;far;0\n"))
@@ -75,8 +75,8 @@ class WhatIfTest {
         assertEquals(2, targets.get("reached").intValue());
         assertEquals(0, targets.get("lost").size());
         assertEquals("[{\"name\":\"B\",\"target\":\"5\"}]", targets.get("newlyOverWorn").toString());
-        assertEquals(5, targets.get("effortSeconds").intValue());
-        assertEquals(11 + 10, targets.get("supposedEffortSeconds").intValue());
+        assertEquals(5 + 5, targets.get("effortSeconds").intValue());
+        assertEquals(11 + 5, targets.get("supposedEffortSeconds").intValue());
         assertTrue(targets.get("unread").get(0).textValue().startsWith("Line 4: “far” is not a length"), targets.toString());
     }
 
@@ -84,7 +84,7 @@ class WhatIfTest {
     void leavesNothingWhereEveryToothIsBarred() throws Exception {
         CommandRun run = coverage(StackTexts.COMMON_PRACTICE, "--bar", "Fine:rider:0-19", "--targets", list(A_AND_B));
         assertEquals(1, run.code());
-        assertTrue(run.lines().contains("Targets: 2 of 2 reached now, 0 then"), run.out());
+        assertTrue(run.lines().contains("Targets, each from where the stages stand: 2 of 2 reached now, 0 then"), run.out());
         assertTrue(run.lines().contains("Lost: “A”, 5.050 mm; “B”, 5.000 mm"), run.out());
         assertFalse(run.out().contains("Effort"), run.out());
     }

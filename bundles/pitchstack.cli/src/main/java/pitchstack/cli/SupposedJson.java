@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.CoverageChange.Changed;
+import pitchstack.core.coverage.MeanEffort;
+import pitchstack.core.coverage.StopChange;
 import pitchstack.core.coverage.WearMark;
 import pitchstack.core.plan.Stop;
 import pitchstack.core.plan.Wording;
@@ -15,29 +17,27 @@ import pitchstack.core.plan.Wording;
  * What some teeth would cost, for other programs: the figures that would be, and what changes.
  *
  * @param now what is reached as it is
- * @param whatIf what is supposed
+ * @param supposed what is supposed
  */
-record WhatIfJson(Mapped now, WhatIf whatIf) {
+record SupposedJson(Mapped now, Supposed supposed) {
     /** Writes one object. */
     void write(JsonWriter json) throws IOException {
         json.beginObject();
         json.name("marks").beginArray();
-        for (WearMark mark : whatIf.marks()) {
+        for (WearMark mark : supposed.marks()) {
             json.beginObject().name("stage").value(now.axis().stages().get(mark.stage()).name())
-                    .name("row").value(WhatIf.row(mark)).name("first").value(mark.range().teeth().first())
+                    .name("row").value(Supposed.row(mark)).name("first").value(mark.range().teeth().first())
                     .name("last").value(mark.range().teeth().last())
                     .name("wear").value(mark.range().wear().name().toLowerCase(Locale.ROOT)).endObject();
         }
         json.endArray();
-        CoverageJson.write(json, whatIf.supposed());
-        write(json, "lost", whatIf.change().lost());
-        write(json, "newlyWornOnly", whatIf.change().wornOnly());
+        CoverageJson.write(json, supposed.mapped());
+        write(json, "lost", supposed.answer().change().lost());
+        write(json, "newlyWornOnly", supposed.answer().change().wornOnly());
         json.name("targets");
-        if (whatIf.effort().isPresent()) {
-            write(json, whatIf.effort().get());
-        } else {
-            json.nullValue();
-        }
+        writeTargets(json);
+        json.name("meanEffort");
+        writeMean(json);
         json.endObject();
     }
 
@@ -50,19 +50,37 @@ record WhatIfJson(Mapped now, WhatIf whatIf) {
         json.endObject();
     }
 
-    private void write(JsonWriter json, EffortChange effort) throws IOException {
+    private void writeTargets(JsonWriter json) throws IOException {
+        if (supposed.stops().isEmpty()) {
+            json.nullValue();
+            return;
+        }
         json.beginObject();
-        json.name("count").value(effort.stops());
-        json.name("reached").value(effort.reached());
-        write(json, "lost", effort.lost(), now);
-        write(json, "newlyOverWorn", effort.overWorn(), now);
-        json.name("effortSeconds").jsonValue(Wording.seconds(effort.nowMs()));
-        json.name("supposedEffortSeconds").jsonValue(Wording.seconds(effort.supposedMs()));
+        json.name("count").value(supposed.stops().size());
+        json.name("reached").value(supposed.reachedNow());
+        write(json, "lost", supposed.stops(StopChange::fails), now);
+        write(json, "newlyOverWorn", supposed.stops(StopChange::turnsWorn), now);
+        json.name("effortSeconds").jsonValue(Wording.seconds(supposed.effortMs(StopChange::now)));
+        json.name("supposedEffortSeconds").jsonValue(Wording.seconds(supposed.effortMs(StopChange::supposed)));
         json.name("unread").beginArray();
-        for (String sentence : whatIf.unread()) {
+        for (String sentence : supposed.unread()) {
             json.value(sentence);
         }
         json.endArray();
+        json.endObject();
+    }
+
+    private void writeMean(JsonWriter json) throws IOException {
+        if (supposed.answer().mean().isEmpty()) {
+            json.nullValue();
+            return;
+        }
+        MeanEffort mean = supposed.answer().mean().get();
+        json.beginObject();
+        json.name("step").value(now.axis().scale().decimal(mean.step()));
+        json.name("positions").value(mean.cells());
+        json.name("effortSeconds").jsonValue(Wording.seconds(Math.round(mean.nowMs())));
+        json.name("supposedEffortSeconds").jsonValue(Wording.seconds(Math.round(mean.supposedMs())));
         json.endObject();
     }
 

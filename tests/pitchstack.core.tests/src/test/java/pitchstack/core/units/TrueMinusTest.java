@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.edit;
+package pitchstack.core.units;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
