@@ -111,6 +111,13 @@ final class MarkTable {
                 .ifPresent(same -> viewer.setSelection(new StructuredSelection(same), true));
     }
 
+    /** Chooses the first line for the keys to act on where none is chosen, without telling. */
+    void chooseFirst() {
+        if (chosen().isEmpty() && !items.isEmpty()) {
+            viewer.getTable().setSelection(0);
+        }
+    }
+
     /** Begins to edit a cell. */
     void edit(MarkItem item, MarkColumn column) {
         items.stream().filter(item::isSame).findFirst().ifPresent(same -> {
