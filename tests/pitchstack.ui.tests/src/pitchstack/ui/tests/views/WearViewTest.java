@@ -166,7 +166,7 @@ class WearViewTest {
         assertEquals(List.of("Fine row, base row", "3 to 23", "1", "3 of 24"), line(2));
         field("How many times").setText("10");
         field("By how many teeth").setText("30");
-        awaits("comes to 20 seatings instead of 40 seatings");
+        awaits("at most 20 seatings on a tooth of its base row, instead of 40.");
         assertEquals("20", line(0).get(2));
         hands.picture(shell, "wear-seatings-typed");
         typed.setText("48\n500 0");
