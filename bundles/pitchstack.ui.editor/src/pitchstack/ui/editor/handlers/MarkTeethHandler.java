@@ -56,11 +56,14 @@ public final class MarkTeethHandler extends StageHandler {
     }
 
     /**
-     * Asks, and marks what was asked for as one change, or supposes it.
+     * Asks, and marks what was asked for as one change, or supposes it; does nothing on a stage that lacks a row.
      *
-     * @param mark what to begin with, on a stage with both rows
+     * @param mark what to begin with
      */
     public static void ask(Shell shell, Session session, ToothMark mark) {
+        if (ToothMark.rows(mark.stage()).size() < 2) {
+            return;
+        }
         MarkTeethDialog dialog = new MarkTeethDialog(shell, mark,
                 wanted -> MarkRules.refusalToSuppose(wanted, session.supposed()));
         int answer = dialog.open();

@@ -8,6 +8,10 @@ import pitchstack.core.coverage.Outcome;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.QuantityException;
 import pitchstack.edit.Session;
+import pitchstack.edit.ToothMark;
+import pitchstack.model.WornRange;
+import pitchstack.ui.views.Background;
+import pitchstack.ui.views.coverage.Coverages.Wanted;
 
 /** Keeps the page true to one sound axis: works out its coverage anew when the axis or the tolerance changes. */
 final class Charting {
@@ -16,21 +20,21 @@ final class Charting {
 
     private final CoveragePage page;
     private final StripHint hint;
-    private final BackgroundCoverage background;
+    private final Background background;
+    private final Coverages coverages = new Coverages();
     private final Runnable ask = this::ask;
     private Session session;
     /** What was asked for last, so that moving a stage alone works nothing out. */
     private Wanted wanted;
+    private Optional<ToothMark> selected = Optional.empty();
     private boolean fresh;
-
-    private record Wanted(AxisSpec axis, long tolerance) { }
 
     Charting(CoveragePage page, StripHint hint) {
         this.page = page;
         this.hint = hint;
-        background = new BackgroundCoverage(control().getDisplay(), () -> {
+        background = new Background(control().getDisplay(), share -> {
             if (!control().isDisposed()) {
-                page.say("Working out what is reached… Escape stops it.");
+                page.busy().show(share);
             }
         });
         control().addListener(SWT.Dispose, e -> rest());
@@ -45,6 +49,7 @@ final class Charting {
     void show(Session shown) {
         session = null;
         page.clear();
+        selected = Optional.empty();
         session = shown;
         clear();
         refresh();
@@ -58,6 +63,12 @@ final class Charting {
         ask();
     }
 
+    /** Shows what a mark costs, or none. */
+    void select(Optional<WornRange> range) {
+        selected = range.map(ToothMark::of);
+        ask();
+    }
+
     /** Shows where the carriage stands now. */
     void moved() {
         page.strip().chart().ifPresent(chart -> page.strip().show(chart.carriageAt(carriage())));
@@ -67,6 +78,7 @@ final class Charting {
     void rest() {
         control().getDisplay().timerExec(-1, ask);
         background.forget();
+        page.busy().hide();
         wanted = null;
     }
 
@@ -97,10 +109,12 @@ final class Charting {
                 return;
             }
             page.problem("");
-            Wanted now = new Wanted(axis, tolerance);
+            Wanted now = new Wanted(axis, tolerance,
+                    session.supposed().isEmpty() ? Optional.empty() : Optional.of(session.supposedSpec()),
+                    selected.map(mark -> mark.inNumbers().off(axis)));
             if (!now.equals(wanted)) {
                 wanted = now;
-                background.ask(axis, tolerance, outcome -> ended(axis, outcome));
+                background.ask("Coverage", progress -> coverages.chart(now, progress), outcome -> ended(axis, outcome));
             }
         } catch (QuantityException e) {
             refuse(e.getMessage());
@@ -120,9 +134,11 @@ final class Charting {
         hint.show(null);
     }
 
-    private void stop() {
+    /** Ends working, and says so. */
+    void stop() {
         if (background.isBusy()) {
             background.forget();
+            page.busy().hide();
             nothing("Stopped before it was worked out. Press Enter in the tolerance field to begin again.");
         }
     }
@@ -131,6 +147,7 @@ final class Charting {
         if (control().isDisposed()) {
             return;
         }
+        page.busy().hide();
         if (outcome.isEmpty()) {
             nothing("The coverage of this axis could not be worked out; what went wrong is in the program's log.");
         } else if (outcome.get() instanceof Outcome.Refused<Charted> refused) {
@@ -150,11 +167,13 @@ final class Charting {
             nothing("No setting keeps the stops and limits of this axis, so that it has no travel to show.");
             return;
         }
-        Chart all = Chart.all(axis.scale(), charted.shares(), carriage());
+        Chart all = Chart.all(axis.scale(), charted, carriage());
         Optional<Chart> before = fresh ? Optional.empty() : page.strip().chart();
         page.strip().show(before.map(chart -> all.look(chart.sight().on(all.sight()))).orElse(all));
         fresh = false;
         hint.show(charted.coverage());
-        page.say(new CoverageWords(axis.scale()).figures(charted));
+        CoverageWords words = new CoverageWords(axis.scale());
+        page.say(words.compared(charted, selected.map(ToothMark::teeth).orElse("")), words.figures(charted));
+        page.legend().showLost(charted.supposed().isPresent());
     }
 }

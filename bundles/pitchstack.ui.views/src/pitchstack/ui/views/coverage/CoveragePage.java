@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.ISharedImages;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Busy;
 import pitchstack.ui.views.Notice;
 
 /** The parts of the Coverage view below each other: tolerance and legend, the figures, the strip. */
@@ -24,9 +25,12 @@ final class CoveragePage {
 
     private final Composite page;
     private final Text tolerance;
+    private final Legend legend;
     private final Notice bad;
+    private final Busy busy;
     private final Label figures;
     private final StripCanvas strip;
+    private Runnable stopped = () -> { };
 
     CoveragePage(Composite parent) {
         page = new Composite(parent, SWT.NONE);
@@ -37,9 +41,10 @@ final class CoveragePage {
         tolerance.setToolTipText("Up to which error a position counts as reached; empty for the tolerance of the axis.");
         Accessibles.name(tolerance, "Tolerance");
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(tolerance);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).grab(true, false)
-                .applyTo(new Legend(page).control());
+        legend = new Legend(page);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).grab(true, false).applyTo(legend.control());
         bad = new Notice(page, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
+        busy = new Busy(page, COLUMNS, "Working out what is reached; Escape stops it", () -> stopped.run());
         figures = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(NARROW, SWT.DEFAULT).applyTo(figures);
         strip = new StripCanvas(page);
@@ -53,6 +58,14 @@ final class CoveragePage {
 
     StripCanvas strip() {
         return strip;
+    }
+
+    Legend legend() {
+        return legend;
+    }
+
+    Busy busy() {
+        return busy;
     }
 
     /** What stands in the tolerance field. */
@@ -75,9 +88,10 @@ final class CoveragePage {
      *
      * @param typed called after each change
      * @param entered called when Enter is pressed
-     * @param stopped called when Escape is pressed, here or in the strip
+     * @param stopped called when Escape is pressed, here or in the strip, or work is stopped by its button
      */
     void onKeys(Runnable typed, Runnable entered, Runnable stopped) {
+        this.stopped = stopped;
         tolerance.addListener(SWT.Modify, e -> typed.run());
         tolerance.addListener(SWT.DefaultSelection, e -> entered.run());
         tolerance.addListener(SWT.KeyDown, e -> ifEscape(e, stopped));
@@ -92,6 +106,12 @@ final class CoveragePage {
 
     /** Says one or a few sentences above the strip. */
     void say(String sentence) {
+        say(sentence, null);
+    }
+
+    /** The same, with more at the pointer. */
+    void say(String sentence, String more) {
+        figures.setToolTipText(more);
         figures.setText(sentence.replace("&", "&&"));
         page.layout();
     }

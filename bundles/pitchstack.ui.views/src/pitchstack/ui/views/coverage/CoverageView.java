@@ -1,15 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.coverage;
 
+import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.action.Action;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.edit.ToothMark;
+import pitchstack.model.WornRange;
 import pitchstack.ui.views.AxisView;
+import pitchstack.ui.views.EditorSelection;
 import pitchstack.ui.views.coverage.strip.Spot;
 import pitchstack.ui.views.targets.TargetView;
 
@@ -20,12 +26,15 @@ public final class CoverageView extends AxisView {
 
     private CoveragePage page;
     private Charting charting;
+    private EditorSelection selection;
 
     @Override
     protected Control createPage(Composite parent) {
         page = new CoveragePage(parent);
         StripHands hands = new StripHands(page.strip(), this::plan);
         charting = new Charting(page, new StripHint(page.strip(), this::session));
+        selection = new EditorSelection(getSite().getPage(), this::selected);
+        page.control().addListener(SWT.Dispose, e -> selection.dispose());
         Action all = new Action("Show All") {
             @Override
             public void run() {
@@ -39,12 +48,23 @@ public final class CoverageView extends AxisView {
 
     @Override
     protected void show(Session session) {
+        selection.follow();
         charting.show(session);
+        selected(selection.element());
+    }
+
+    /** Shows what a worn range costs while it is selected in the drawing, the outline or the view Wear. */
+    private void selected(Optional<EObject> element) {
+        if (isShowing()) {
+            charting.select(element.filter(WornRange.class::isInstance).map(WornRange.class::cast)
+                    .filter(ToothMark.ranges(session().orElseThrow().axis())::contains));
+        }
     }
 
     @Override
     protected void refresh(Change change) {
-        if (change == Change.DOCUMENT) {
+        if (change == Change.DOCUMENT || change == Change.SUPPOSED) {
+            selected(selection.element());
             charting.refresh();
         } else if (change == Change.PREVIEW) {
             charting.moved();

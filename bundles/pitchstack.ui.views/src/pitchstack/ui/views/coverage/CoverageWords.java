@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.coverage;
 
+import java.util.List;
 import java.util.Locale;
+import pitchstack.core.coverage.CoverageChange;
+import pitchstack.core.coverage.CoverageChange.Changed;
 import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.units.Scale;
@@ -24,6 +27,27 @@ public record CoverageWords(Scale scale) {
         String over = worn == 0 ? ", all of it over clean teeth. "
                 : ": " + percent(clean) + " over clean teeth, " + percent(worn) + " only over worn teeth. ";
         return percent(reached) + within + (reached == 0 ? ". " : over) + gaps(summary) + finest(charted);
+    }
+
+    /** The figures beside what is supposed and what the selected mark costs, so short that the strips keep their room. */
+    String compared(Charted charted, String selected) {
+        if (charted.supposed().isEmpty() && charted.cost().isEmpty()) {
+            return figures(charted);
+        }
+        return reached(charted.summary()) + " reached within ±" + scale.formatSize(charted.coverage().tolerance())
+                + charted.supposed().map(then -> " now, supposed " + reached(then.summary()) + ": "
+                + amount(then.change().lost()) + " lost, " + amount(then.change().wornOnly())
+                + " more only over worn teeth.").orElse(".")
+                + charted.cost().map(cost -> " Selected " + selected + ": " + amount(cost.change().lost()) + " lost, "
+                + amount(cost.change().wornOnly()) + " only over worn teeth.").orElse("");
+    }
+
+    private static String reached(CoverageSummary summary) {
+        return percent(summary.not() == 0 ? 1 : summary.share(Reached.CLEAN) + summary.share(Reached.WORN));
+    }
+
+    private String amount(List<Changed> some) {
+        return some.isEmpty() ? "nothing" : scale.formatSize(CoverageChange.size(some));
     }
 
     private String gaps(CoverageSummary summary) {

@@ -79,6 +79,7 @@ public final class Ink {
             case HATCH -> isDark() ? blend(WORN, text, 0.3) : WORN;
             case NOT -> blend(ground, text, 0.5);
             case MIXED -> blend(ground, text, 0.1);
+            case LOST -> isDark() ? blend(MARK, text, 0.5) : MARK;
         };
     }
 

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.coverage;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import pitchstack.core.coverage.Reached;
 import pitchstack.ui.views.coverage.strip.Column;
@@ -17,23 +21,35 @@ final class Legend {
     private static final int GAP_PX = 5;
 
     private final Composite row;
+    private final List<Control> lost = new ArrayList<>();
 
     Legend(Composite parent) {
         row = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(8).spacing(GAP_PX, 0).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(10).spacing(GAP_PX, 0).applyTo(row);
         entry(Column.of(Reached.CLEAN), "clean", "Reached by a setting whose engaged teeth are all fit.");
         entry(Column.of(Reached.WORN), "worn only", "Reached only by settings over worn teeth.");
         entry(Column.of(Reached.NOT), "not reached", "Reached by no setting within the tolerance.");
         entry(new Column(0.35, 0.3, 0.35), "mixed",
                 "Several stretches in one column of pixels, stacked by their shares, clean ones lowest. Zoom in to tell them"
                         + " apart.");
+        lost.addAll(entry(Column.LOST, "lost", "Reached now, and not if what is supposed were true."));
+        showLost(false);
+    }
+
+    /** Shows or hides what only a comparison has. */
+    void showLost(boolean shown) {
+        for (Control control : lost) {
+            ((GridData) control.getLayoutData()).exclude = !shown;
+            control.setVisible(shown);
+        }
+        row.getParent().layout(new Control[] {row});
     }
 
     Composite control() {
         return row;
     }
 
-    private void entry(Column column, String word, String meaning) {
+    private List<Control> entry(Column column, String word, String meaning) {
         Column[] columns = new Column[SWATCH_PX];
         Arrays.fill(columns, column);
         Image image = new Image(row.getDisplay(), new Ink(row.getDisplay()).picture(columns, SWATCH_PX));
@@ -45,5 +61,7 @@ final class Legend {
         Label label = new Label(row, SWT.NONE);
         label.setText(word);
         label.setToolTipText(meaning);
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+        return List.of(swatch, label);
     }
 }

@@ -3,6 +3,7 @@ package pitchstack.ui.views.coverage;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -37,6 +38,7 @@ final class StripHint {
         canvas = strip.control();
         background = new BackgroundPlanner(canvas.getDisplay(), () -> { });
         canvas.addListener(SWT.MouseMove, this::moved);
+        canvas.addListener(SWT.MouseExit, e -> point(null));
         canvas.addListener(SWT.Dispose, e -> forget());
     }
 
@@ -61,10 +63,16 @@ final class StripHint {
         }
         forget();
         spot = now;
+        point(spot);
         canvas.setToolTipText(spot == null ? null : words());
         if (spot != null) {
             canvas.getDisplay().timerExec(REST_MS, look);
         }
+    }
+
+    /** Marks the position on the ruler of the drawing too. */
+    private void point(Spot at) {
+        session.get().ifPresent(s -> s.point(at == null ? OptionalLong.empty() : OptionalLong.of(at.position())));
     }
 
     private String words() {

@@ -6,10 +6,13 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import pitchstack.core.units.RulerStep;
+import pitchstack.ui.views.coverage.strip.Column;
+import pitchstack.ui.views.coverage.strip.Shares;
 import pitchstack.ui.views.coverage.strip.Sight;
 
 /**
- * Paints a chart: the carriage's flag above, the strip, and a ruler below.
+ * Paints a chart: the carriage's flag above, the strip, below it that of what is supposed, and a ruler. A band above the
+ * strip shows what the selected mark costs.
  *
  * @param ink the colours
  */
@@ -21,6 +24,8 @@ record StripPainter(Ink ink) {
     private static final int SMALL_TICK_PX = 3;
     private static final int FLAG_PX = 5;
     private static final int LEAST_STRIP_PX = 8;
+    private static final int GAP_PX = 3;
+    private static final int BAND_PX = 5;
 
     /** Where the strip stands in an area. */
     static Rectangle strip(Rectangle area, int textHeight) {
@@ -34,11 +39,46 @@ record StripPainter(Ink ink) {
     void paint(GC gc, Chart chart, Rectangle area) {
         int text = gc.getFontMetrics().getHeight();
         Rectangle strip = strip(area, text);
-        Image bars = new Image(gc.getDevice(), ink.picture(chart.shares().columns(chart.sight(), strip.width), strip.height));
-        gc.drawImage(bars, strip.x, strip.y);
-        bars.dispose();
+        chart.supposed().ifPresentOrElse(supposed -> {
+            int half = (strip.height - GAP_PX) / 2;
+            bars(gc, chart.shares(), chart.sight(), new Rectangle(strip.x, strip.y, strip.width, half));
+            Rectangle lower = new Rectangle(strip.x, strip.y + strip.height - half, strip.width, half);
+            bars(gc, supposed, chart.sight(), lower);
+            named(gc, "now", strip);
+            named(gc, "supposed", lower);
+        }, () -> bars(gc, chart.shares(), chart.sight(), strip));
+        chart.cost().ifPresent(cost -> band(gc, cost, chart.sight(), strip));
         ruler(gc, chart, strip, area);
         carriage(gc, chart, strip, area);
+    }
+
+    private void bars(GC gc, Shares shares, Sight sight, Rectangle strip) {
+        if (strip.height > 0) {
+            Image bars = new Image(gc.getDevice(), ink.picture(shares.columns(sight, strip.width), strip.height));
+            gc.drawImage(bars, strip.x, strip.y);
+            bars.dispose();
+        }
+    }
+
+    /** Where the strip is high enough for a word; else the legend and the figures must do. */
+    private void named(GC gc, String name, Rectangle strip) {
+        if (strip.height < gc.getFontMetrics().getHeight()) {
+            return;
+        }
+        gc.setBackground(ink.ground());
+        gc.setForeground(ink.text());
+        gc.drawText(" " + name + " ", strip.x, strip.y);
+    }
+
+    /** A line over each column in which the selected mark costs something. */
+    private void band(GC gc, Shares cost, Sight sight, Rectangle strip) {
+        gc.setBackground(ink.text());
+        Column[] columns = cost.columns(sight, strip.width);
+        for (int x = 0; x < columns.length; x++) {
+            if (!columns[x].equals(Column.OUTSIDE)) {
+                gc.fillRectangle(strip.x + x, strip.y - BAND_PX, 1, BAND_PX - 2);
+            }
+        }
     }
 
     private void ruler(GC gc, Chart chart, Rectangle strip, Rectangle area) {

@@ -11,14 +11,16 @@ import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
-import org.eclipse.jface.viewers.FocusCellOwnerDrawHighlighter;
+import org.eclipse.jface.viewers.FocusCellHighlighter;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.TableViewerEditor;
 import org.eclipse.jface.viewers.TableViewerFocusCellManager;
+import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import pitchstack.edit.Session;
@@ -55,7 +57,7 @@ final class MarkTable {
 
     private void editInPlace() {
         TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer,
-                new FocusCellOwnerDrawHighlighter(viewer, false));
+                new CellFrame(viewer));
         ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
             @Override
             protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
@@ -109,12 +111,42 @@ final class MarkTable {
                 .ifPresent(same -> viewer.setSelection(new StructuredSelection(same), true));
     }
 
+    /** Chooses the first line for the keys to act on where none is chosen, without telling. */
+    void chooseFirst() {
+        if (chosen().isEmpty() && !items.isEmpty()) {
+            viewer.getTable().setSelection(0);
+        }
+    }
+
     /** Begins to edit a cell. */
     void edit(MarkItem item, MarkColumn column) {
         items.stream().filter(item::isSame).findFirst().ifPresent(same -> {
             viewer.getTable().setFocus();
             viewer.editElement(same, column.ordinal());
         });
+    }
+
+    /** A frame around the cell that the keys act on; it leaves text and pictures as they are. */
+    private static final class CellFrame extends FocusCellHighlighter {
+        private final Table table;
+
+        CellFrame(TableViewer viewer) {
+            super(viewer);
+            table = viewer.getTable();
+            table.addListener(SWT.PaintItem, e -> {
+                ViewerCell cell = getFocusCell();
+                if (cell != null && cell.getItem() == e.item && cell.getColumnIndex() == e.index && table.isFocusControl()) {
+                    Rectangle bounds = cell.getBounds();
+                    e.gc.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT));
+                    e.gc.drawRectangle(bounds.x, bounds.y, bounds.width - 1, bounds.height - 1);
+                }
+            });
+        }
+
+        @Override
+        protected void focusCellChanged(ViewerCell newCell, ViewerCell oldCell) {
+            table.redraw();
+        }
     }
 
     private static final class Labels extends ColumnLabelProvider {

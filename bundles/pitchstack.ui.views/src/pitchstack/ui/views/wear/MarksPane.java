@@ -56,6 +56,10 @@ final class MarksPane {
             picked.accept(item);
         });
         table.control().addListener(SWT.KeyDown, this::key);
+        table.control().addListener(SWT.FocusIn, e -> {
+            table.chooseFirst();
+            update();
+        });
     }
 
     private static Button button(Composite parent, String text, String tooltip, Runnable action) {

@@ -4,7 +4,7 @@ package pitchstack.ui.views.wear;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -17,20 +17,19 @@ final class SeatingsForm {
     private static final int MOST = 10_000;
     private static final int FIELD_WIDTH = 44;
     private static final int COMBO_WIDTH = 210;
-    private static final int TYPED_LINES = 4;
 
-    private final Composite parent;
+    private final Runnable listed;
     private final Combo order;
     private final Text times;
     private final Text shift;
-    private final Text typed;
+    private Text typed;
 
     /**
      * @param listed called when something else shall be counted
      * @param scaled called when only the number of runs or the shift changes
      */
     SeatingsForm(Composite parent, Runnable listed, Runnable scaled) {
-        this.parent = parent;
+        this.listed = listed;
         Composite line = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(5, 0).applyTo(line);
         label(line, "Count");
@@ -46,17 +45,10 @@ final class SeatingsForm {
         shift = field(line, "Shift of the base row in teeth", "0", "By how many teeth the base row of"
                 + " the chosen line would be shifted under its rider, to see how that spreads the seatings; 0 for not at all.");
         label(line, "teeth");
-        typed = new Text(parent, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL);
-        typed.setToolTipText("One setting a line: an index for each stage, lowest stage first, such as 48 0");
-        Accessibles.name(typed, "Settings, one a line");
-        GridDataFactory.fillDefaults().grab(true, false).exclude(true)
-                .hint(SWT.DEFAULT, TYPED_LINES * typed.getLineHeight()).applyTo(typed);
-        typed.setVisible(false);
         order.addListener(SWT.Selection, e -> {
             showTyped();
             listed.run();
         });
-        typed.addListener(SWT.Modify, e -> listed.run());
         times.addListener(SWT.Modify, e -> scaled.run());
         shift.addListener(SWT.Modify, e -> scaled.run());
     }
@@ -74,11 +66,19 @@ final class SeatingsForm {
         return field;
     }
 
+    /** Makes the field for typed settings beside what shows their seatings; it is seen only while they are counted. */
+    void typedIn(SashForm sash) {
+        typed = new Text(sash, SWT.MULTI | SWT.BORDER | SWT.V_SCROLL);
+        typed.setToolTipText("One setting a line: an index for each stage, lowest stage first, such as 48 0");
+        Accessibles.name(typed, "Settings, one a line");
+        typed.setVisible(false);
+        typed.addListener(SWT.Modify, e -> listed.run());
+    }
+
     private void showTyped() {
         boolean shown = order() == SeatingsOrder.TYPED;
-        ((GridData) typed.getLayoutData()).exclude = !shown;
         typed.setVisible(shown);
-        parent.layout();
+        typed.getParent().layout();
         if (shown) {
             typed.setFocus();
         }

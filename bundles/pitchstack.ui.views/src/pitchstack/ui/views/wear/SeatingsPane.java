@@ -47,9 +47,10 @@ final class SeatingsPane {
         busy = new Busy(pane, 1, "Planning the list", stop);
         SashForm sash = new SashForm(pane, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, LEAST_HEIGHT).applyTo(sash);
+        form.typedIn(sash);
         table = new SeatingsTable(sash, this::show);
         bars = new BarCanvas(sash);
-        sash.setWeights(9, 11);
+        sash.setWeights(4, 9, 11);
         words = new Label(pane, SWT.WRAP);
         words.setToolTipText("A tooth counts once each time its stage sets down on it, wherever the stages go one after the"
                 + " other from where they stand now; teeth of a stage that stays are not counted again.");
@@ -109,8 +110,8 @@ final class SeatingsPane {
                     same);
         });
         String shift = form.shift() == 0 ? "" : chosen.map(row -> "\n" + sentences.shift(
-                RackShift.of(load.axis(), row.stage(), form.shift(), load.from(), load.settings()),
-                "base row of " + load.axis().stages().get(row.stage()).title(row.stage()))).orElse("");
+                RackShift.of(load.axis(), row.stage(), form.shift(), load.from(), load.settings())))
+                .orElse("");
         words.setText((sentences.forecast() + shift).replace("&", "&&"));
         pane.layout();
     }

@@ -26,14 +26,13 @@ record SeatingsWords(Load load, int times) {
                         : "; " + load.leftOut() + " targets are not reached.");
     }
 
-    /** What a shift of a base row would do. */
-    String shift(RackShift shift, String row) {
-        String by = Math.abs(shift.teeth()) + (Math.abs(shift.teeth()) == 1 ? " tooth" : " teeth");
-        String most = "Run as often again after the start tooth of the " + row + " is "
-                + (shift.teeth() > 0 ? "raised" : "lowered") + " by " + by + ", and its most used tooth comes to "
-                + count((long) shift.shifted() * times) + " instead of " + count((long) shift.unshifted() * times) + ".";
-        return most + spoilt(shift.beyond(), "would leave too few teeth engaged") + spoilt(shift.barred(),
-                "would stand over barred teeth") + spoilt(shift.worn(), "would stand over worn teeth");
+    /** What a shift of the base row would do. */
+    String shift(RackShift shift) {
+        return "As much again with the start tooth " + (shift.teeth() > 0 ? "raised by " : "lowered by ")
+                + Math.abs(shift.teeth()) + ": at most " + count((long) shift.shifted() * times)
+                + " on a tooth of its base row, instead of " + (long) shift.unshifted() * times + "."
+                + spoilt(shift.beyond(), "would leave too few teeth engaged")
+                + spoilt(shift.barred(), "would stand over barred teeth") + spoilt(shift.worn(), "would stand over worn teeth");
     }
 
     private String spoilt(int settings, String how) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 import pitchstack.ui.views.coverage.strip.Column;
@@ -110,5 +111,16 @@ class SharesTest {
             }
         }
         return all == 0 ? Column.OUTSIDE : new Column(counts[0] / all, counts[1] / all, counts[2] / all);
+    }
+
+    /** Of 0 to 99 the half from 50 is not reached, and of that 60 to 69 would be. */
+    @Test
+    void tellsWhatIsLostApart() {
+        Shares shares = Shares.comparing(List.of(new Stretch(0, 49, Reached.CLEAN), new Stretch(50, 99, Reached.NOT)),
+                List.of(new CoverageChange.Changed(60, 69, Reached.WORN, Reached.NOT)));
+        assertEquals(new Column(0.5, 0, 0.4, 0.1), shares.between(0, 99));
+        assertEquals(Column.LOST, shares.between(61, 69));
+        assertEquals(new Column(0, 0, 0.5, 0.5), shares.between(65, 74));
+        assertEquals(Column.of(Reached.NOT), shares.between(70, 99));
     }
 }

@@ -65,6 +65,18 @@ class StripPixelsTest {
         assertEquals(Paint.GROUND, pixels.at(0, 3));
     }
 
+    /** Crossed lines both ways, over the full height, are neither the hatching of worn teeth nor the flat line. */
+    @Test
+    void crossesWhatIsLost() {
+        assertEquals(Set.of(Paint.LOST, Paint.GROUND), paints(Column.LOST));
+        Column mixed = new Column(0.4, 0, 0.4, 0.2);
+        StripPixels pixels = new StripPixels(new Column[] {mixed}, HEIGHT);
+        assertEquals(Paint.CLEAN, pixels.at(0, 30));
+        assertTrue(EnumSet.of(Paint.LOST, Paint.GROUND).contains(pixels.at(0, 29)), "0.2 of 50 are lost");
+        assertTrue(EnumSet.of(Paint.LOST, Paint.GROUND).contains(pixels.at(0, 20)));
+        assertEquals(Paint.MIXED, pixels.at(0, 19));
+    }
+
     @Test
     void leadsFromMixedToPureWithoutAJump() {
         assertEquals(filled(Column.of(Reached.WORN)), filled(new Column(0, 1 - 1e-9, 1e-9)));

@@ -10,6 +10,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.eclipse.core.runtime.FileLocator;
 import org.eclipse.core.runtime.Platform;
@@ -31,8 +32,10 @@ import pitchstack.edit.AddElement;
 import pitchstack.edit.NewStack;
 import pitchstack.edit.Session;
 import pitchstack.edit.SetValue;
+import pitchstack.edit.ToothMark;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Stage;
+import pitchstack.model.WearKind;
 import pitchstack.model.WornRange;
 
 /**
@@ -184,6 +187,42 @@ class CoverageViewTest {
         session.preview(null);
         hands.settle();
         assertArrayEquals(still, pixels());
+    }
+
+    /** Base tooth 48 is met at the 24 indices from 25 to 48, which are 600 positions of 0.004 in. */
+    @Test
+    void comparesWithWhatIsSupposed() {
+        byte[] before = pixels();
+        session.suppose(List.of(new ToothMark(session.axis().getStages().get(0).getBaseRow(), 48, 48, WearKind.BARRED, "")));
+        awaits("40.0 % reached within ±0.002 in now, supposed 37.5 %: 2.400 in lost, nothing more only over worn teeth.");
+        assertFalse(Arrays.equals(before, pixels()));
+        assertTrue(says("lost"), "the legend");
+        hands.picture(shell, "coverage-supposed");
+        session.suppose(List.of());
+        awaits(FENCE);
+        assertArrayEquals(before, pixels());
+    }
+
+    @Test
+    void showsWhatASelectedMarkCosts() {
+        byte[] before = pixels();
+        bench.select(session.axis().getStages().get(0).getBaseRow().getWorn().get(0));
+        awaits("Selected teeth 100 to 101: nothing lost, 2.500 in only over worn teeth.");
+        assertFalse(Arrays.equals(before, pixels()));
+        hands.picture(shell, "coverage-selected");
+        bench.select(session.axis());
+        awaits(FENCE);
+        assertArrayEquals(before, pixels());
+    }
+
+    @Test
+    void pointsOutOnTheDrawingWhereThePointerIs() {
+        move(strip().getClientArea().width / 2);
+        double inches = session.pointed().orElseThrow() / 25.4e12;
+        assertEquals(48, inches, 0.25, "the middle of 96 in, as near as a pixel");
+        hands.picture(shell, "coverage-pointed");
+        strip().notifyListeners(SWT.MouseExit, new Event());
+        assertTrue(session.pointed().isEmpty());
     }
 
     @Test

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.coverage.strip;
 
+import java.util.ArrayList;
 import java.util.List;
+import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.Reached;
 import pitchstack.core.coverage.Stretch;
 
@@ -10,32 +12,67 @@ import pitchstack.core.coverage.Stretch;
  * are pixels, however many stretches the travel has. Never changed.
  */
 public final class Shares {
+    /** What is not reached, but is in what it is compared with; the other codes are those of {@link Reached}. */
+    private static final byte LOST = (byte) Reached.values().length;
+
     private final long[] low;
     private final long[] high;
     private final byte[] code;
-    /** Of the stretches before each, the counts reached clean, and over worn teeth. */
-    private final long[] cleanBefore;
-    private final long[] wornBefore;
+    /** By code, the counts of the stretches before each. */
+    private final long[][] before;
     /** The same for counts of any kind, since a travel may have a hole. */
     private final long[] allBefore;
 
-    /** @param stretches ascending, without overlap; of a travel whose size fits a {@code long} */
-    public Shares(List<Stretch> stretches) {
-        int n = stretches.size();
+    private record Piece(long low, long high, byte code) { }
+
+    private Shares(Piece[] pieces) {
+        int n = pieces.length;
         low = new long[n];
         high = new long[n];
         code = new byte[n];
-        cleanBefore = new long[n + 1];
-        wornBefore = new long[n + 1];
+        before = new long[LOST + 1][n + 1];
         allBefore = new long[n + 1];
         for (int i = 0; i < n; i++) {
-            Stretch s = stretches.get(i);
-            low[i] = s.low();
-            high[i] = s.high();
-            code[i] = s.reached().code();
-            cleanBefore[i + 1] = cleanBefore[i] + (s.reached() == Reached.CLEAN ? s.size() : 0);
-            wornBefore[i + 1] = wornBefore[i] + (s.reached() == Reached.WORN ? s.size() : 0);
-            allBefore[i + 1] = allBefore[i] + s.size();
+            low[i] = pieces[i].low;
+            high[i] = pieces[i].high;
+            code[i] = pieces[i].code;
+            long size = high[i] - low[i] + 1;
+            for (int kind = 0; kind <= LOST; kind++) {
+                before[kind][i + 1] = before[kind][i] + (kind == code[i] ? size : 0);
+            }
+            allBefore[i + 1] = allBefore[i] + size;
+        }
+    }
+
+    /** @param stretches ascending, without overlap; of a travel whose size fits a {@code long} */
+    public Shares(List<Stretch> stretches) {
+        this(stretches.stream().map(s -> new Piece(s.low(), s.high(), s.reached().code())).toArray(Piece[]::new));
+    }
+
+    /**
+     * Tells what is lost apart from what was not reached before either.
+     *
+     * @param stretches as above
+     * @param lost what is lost, ascending, all of it in stretches that are not reached
+     */
+    public static Shares comparing(List<Stretch> stretches, List<CoverageChange.Changed> lost) {
+        List<Piece> pieces = new ArrayList<>();
+        int next = 0;
+        for (Stretch stretch : stretches) {
+            long from = stretch.low();
+            for (; next < lost.size() && lost.get(next).low() <= stretch.high(); next++) {
+                add(pieces, from, lost.get(next).low() - 1, stretch.reached().code());
+                add(pieces, lost.get(next).low(), lost.get(next).high(), LOST);
+                from = lost.get(next).high() + 1;
+            }
+            add(pieces, from, stretch.high(), stretch.reached().code());
+        }
+        return new Shares(pieces.toArray(Piece[]::new));
+    }
+
+    private static void add(List<Piece> pieces, long low, long high, byte code) {
+        if (low <= high) {
+            pieces.add(new Piece(low, high, code));
         }
     }
 
@@ -65,24 +102,26 @@ public final class Shares {
         int last = endingFrom(to);
         boolean inside = first == last && first < low.length && low[first] <= from;
         if (inside) {
-            return Column.of(Reached.of(code[first]));
+            return code[first] == LOST ? Column.LOST : Column.of(Reached.of(code[first]));
         }
-        double all = before(allBefore, null, to, last) - before(allBefore, null, from - 1, endingFrom(from - 1));
+        double all = upTo(allBefore, -1, to) - upTo(allBefore, -1, from - 1);
         if (all <= 0) {
             return Column.OUTSIDE;
         }
-        double clean = part(cleanBefore, Reached.CLEAN, from, to);
-        double worn = part(wornBefore, Reached.WORN, from, to);
-        return new Column(clean / all, worn / all, (all - clean - worn) / all);
+        double clean = part(Reached.CLEAN.code(), from, to);
+        double worn = part(Reached.WORN.code(), from, to);
+        double lost = part(LOST, from, to);
+        return new Column(clean / all, worn / all, (all - clean - worn - lost) / all, lost / all);
     }
 
-    private long part(long[] sums, Reached kind, long from, long to) {
-        return before(sums, kind, to, endingFrom(to)) - before(sums, kind, from - 1, endingFrom(from - 1));
+    private long part(int kind, long from, long to) {
+        return upTo(before[kind], kind, to) - upTo(before[kind], kind, from - 1);
     }
 
-    /** The counts of a kind, or of any where it is {@code null}, up to a position. */
-    private long before(long[] sums, Reached kind, long to, int at) {
-        boolean within = at < low.length && low[at] <= to && (kind == null || code[at] == kind.code());
+    /** The counts of a kind, or of any where it is below 0, up to a position. */
+    private long upTo(long[] sums, int kind, long to) {
+        int at = endingFrom(to);
+        boolean within = at < low.length && low[at] <= to && (kind < 0 || code[at] == kind);
         return sums[at] + (within ? to - low[at] + 1 : 0);
     }
 

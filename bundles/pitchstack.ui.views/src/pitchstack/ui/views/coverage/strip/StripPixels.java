@@ -3,7 +3,7 @@ package pitchstack.ui.views.coverage.strip;
 
 /**
  * What each pixel of the strip shows. A clean stretch is a full bar, one over worn teeth a lower, hatched one, one not
- * reached a flat line. A column that stands for several is stacked from its shares of such bars, clean ones lowest, with
+ * reached a flat line, and one that is lost against something else a full bar of crossed hatching. A column that stands for several is stacked from its shares of such bars, clean ones lowest, with
  * a pale part on top for what is not reached; so a mixed column comes to look like a pure one as its share grows.
  */
 public final class StripPixels {
@@ -20,7 +20,9 @@ public final class StripPixels {
         /** Not reached. */
         NOT,
         /** Not reached, in a column that stands for several. */
-        MIXED
+        MIXED,
+        /** The crossed hatching of what is lost. */
+        LOST
     }
 
     private static final double WORN_HEIGHT = 0.6;
@@ -58,15 +60,26 @@ public final class StripPixels {
         if (column.worn() == 1) {
             return up < WORN_HEIGHT ? hatched(x, y) : Paint.GROUND;
         }
+        if (column.lost() == 1) {
+            return crossed(x, y);
+        }
         return column.not() == 1 && (up < NOT_HEIGHT || y == height - 1) ? Paint.NOT : Paint.GROUND;
     }
 
     private static Paint mixed(Column column, double up, int x, int y) {
-        double bars = column.clean() + WORN_HEIGHT * column.worn();
-        if (up < bars) {
+        double reached = column.clean() + WORN_HEIGHT * column.worn();
+        if (up < reached) {
             return up < column.clean() ? Paint.CLEAN : hatched(x, y);
         }
+        double bars = reached + column.lost();
+        if (up < bars) {
+            return crossed(x, y);
+        }
         return up < bars + column.not() ? Paint.MIXED : Paint.GROUND;
+    }
+
+    private static Paint crossed(int x, int y) {
+        return (x + y) % HATCH_PX == 0 || Math.floorMod(x - y, HATCH_PX) == 0 ? Paint.LOST : Paint.GROUND;
     }
 
     private static Paint hatched(int x, int y) {
