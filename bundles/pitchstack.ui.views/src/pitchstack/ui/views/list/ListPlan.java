@@ -38,6 +38,11 @@ final class ListPlan {
         }
     }
 
+    /** Whether this is what would come of asking again, as it is after setting a stop of it. */
+    boolean answers(AxisSpec onAxis, SequenceRequest asked, List<Target> ofTargets) {
+        return axis.equals(onAxis) && request.equals(asked) && targets.equals(ofTargets);
+    }
+
     AxisSpec axis() {
         return axis;
     }

@@ -142,9 +142,14 @@ final class ListPlanning {
             nothing(listing.entries().isEmpty() ? EMPTY : "No target of this list can be read; correct them in the table.");
             return;
         }
-        fill();
         SequenceRequest request = request(analysis, readable);
         List<Target> targets = readable.stream().map(Listing.Entry::target).toList();
+        if (plan != null && plan.answers(analysis.spec(), request, targets)) {
+            work.forget();
+            show(plan);
+            return;
+        }
+        fill();
         work.begin(progress -> Sequences.plan(analysis.planner().orElseThrow(), request, progress),
                 answer -> ended(analysis, request, targets, answer));
     }
@@ -173,12 +178,16 @@ final class ListPlanning {
         } else if (answer.get() instanceof SequenceAnswer.Refused refused) {
             nothing(refused.sentence());
         } else if (answer.get() instanceof SequenceAnswer.Planned made) {
-            plan = new ListPlan(analysis.spec(), request, targets, made);
-            outdated = false;
-            page.busy().hide();
-            page.say(new Figures(plan, listing.entries().size() - targets.size()).sentences());
-            fill();
+            show(new ListPlan(analysis.spec(), request, targets, made));
         }
+    }
+
+    private void show(ListPlan made) {
+        plan = made;
+        outdated = false;
+        page.busy().hide();
+        page.say(new Figures(plan, listing.entries().size() - listing.readable().size()).sentences());
+        fill();
     }
 
     private void nothing(String sentence) {

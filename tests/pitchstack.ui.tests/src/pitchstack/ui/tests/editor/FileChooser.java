@@ -9,11 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
-/** Types a name into the system's dialog for saving, with real keys. */
-final class FileChooser {
+/** Types a name into the system's dialogs for files, with real keys. */
+public final class FileChooser {
     private static final String SCRIPT = """
             for i in $(seq 100); do
-                w=$(xdotool search --onlyvisible --name '^Save As$' 2>/dev/null | tail -n 1)
+                w=$(xdotool search --onlyvisible --name "^$2$" 2>/dev/null | tail -n 1)
                 [ -n "$w" ] && break
                 sleep 0.1
             done
@@ -31,9 +31,15 @@ final class FileChooser {
     private FileChooser() {
     }
 
-    /** Does something that asks for a file, and names one. */
+    /** Does something that asks where to save, and names a file. */
     static void answer(Path file, Runnable action) throws IOException {
-        Process typist = new ProcessBuilder("sh", "-c", SCRIPT, "sh", file.toString()).inheritIO().start();
+        answer("Save As", file, action);
+        assertTrue(Files.exists(file), "nothing was saved in " + file);
+    }
+
+    /** Does something that asks for a file in a dialog of a title, and names one. */
+    public static void answer(String title, Path file, Runnable action) throws IOException {
+        Process typist = new ProcessBuilder("sh", "-c", SCRIPT, "sh", file.toString(), title).inheritIO().start();
         action.run();
         Desk.settle();
         try {
@@ -43,7 +49,6 @@ final class FileChooser {
         } finally {
             typist.destroy();
         }
-        assertEquals(0, typist.exitValue(), "no dialog for saving was seen");
-        assertTrue(Files.exists(file), "nothing was saved in " + file);
+        assertEquals(0, typist.exitValue(), "no dialog “" + title + "” was seen");
     }
 }

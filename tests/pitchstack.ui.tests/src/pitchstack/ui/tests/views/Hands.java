@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.File;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -95,6 +98,12 @@ final class Hands {
         settle();
     }
 
+    /** Presses a key that is a key code and a character at once, such as Escape and Tab. */
+    void stroke(char key) {
+        press(0, key, key);
+        settle();
+    }
+
     private void press(int modifiers, int keyCode, char character) {
         hold(SWT.KeyDown, modifiers);
         post(SWT.KeyDown, keyCode, character);
@@ -139,14 +148,31 @@ final class Hands {
         return found.get(0);
     }
 
-    /** The dialog that is open. */
-    Shell dialog() {
-        for (Shell open : display.getShells()) {
-            if (open.isVisible() && (open.getStyle() & SWT.APPLICATION_MODAL) != 0) {
-                return open;
+    /** Does something as soon as a dialog is open, which may hold up whoever opens it. */
+    void onceAsked(Consumer<Shell> then) {
+        onceAsked(then, System.currentTimeMillis() + PATIENCE_MS);
+    }
+
+    private void onceAsked(Consumer<Shell> then, long end) {
+        display.timerExec(20, () -> {
+            Optional<Shell> dialog = Arrays.stream(display.getShells())
+                    .filter(open -> open.isVisible() && (open.getStyle() & SWT.APPLICATION_MODAL) != 0).findFirst();
+            if (dialog.isPresent()) {
+                answer(dialog.get(), then);
+            } else if (System.currentTimeMillis() < end) {
+                onceAsked(then, end);
             }
+        });
+    }
+
+    /** A dialog that could not be answered must not hold up the test for ever. */
+    private static void answer(Shell dialog, Consumer<Shell> then) {
+        try {
+            then.accept(dialog);
+        } catch (AssertionError e) {
+            dialog.close();
+            throw e;
         }
-        return fail("no dialog is open");
     }
 
     /** Keeps a picture of the window under {@code target/screens}. */

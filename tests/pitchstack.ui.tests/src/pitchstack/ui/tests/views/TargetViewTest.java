@@ -54,22 +54,22 @@ class TargetViewTest {
 
     @Test
     void readsAppliesAndTakesBackTheMovesToATypedTarget() {
-        assertTrue(says("Type a target"));
+        awaits("Type a target");
         hands.picture(shell, "target-empty");
         hands.focus(target());
         hands.type("10.1");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
-        assertTrue(says("Effort 12 s"));
-        assertTrue(says("10.100 mm, exactly on the target."));
+        awaits("Effort 12 s");
+        awaits("10.100 mm, exactly on the target.");
         hands.picture(shell, "target-reached");
         hands.enter(0);
         assertEquals(Setting.of(0, 0), session.analysis().current(), "one Enter only plans");
         hands.enter(0);
-        assertEquals(Setting.of(3, -1), session.analysis().current());
+        awaitSetting(Setting.of(3, -1));
         awaitSteps("The stages stand there already.");
-        assertTrue(says("stands at 10.100 mm"));
+        awaits("stands at 10.100 mm");
         hands.chord(SWT.MOD1, 'z');
-        assertEquals(Setting.of(0, 0), session.analysis().current(), "undone by its key, with the focus still here");
+        awaitSetting(Setting.of(0, 0));
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
         hands.type("15");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.");
@@ -107,7 +107,7 @@ class TargetViewTest {
         assertEquals(2, apply.size());
         hands.focus(apply.get(1));
         hands.type(" ");
-        assertEquals(Setting.of(4, -2), session.analysis().current());
+        awaitSetting(Setting.of(4, -2));
         session.history().undo();
         assertEquals(Setting.of(0, 0), session.analysis().current());
     }
@@ -128,7 +128,7 @@ class TargetViewTest {
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
         hands.picture(shell, "target-choices");
         hands.enter(SWT.MOD1);
-        assertEquals(Setting.of(3, -1), session.analysis().current());
+        awaitSetting(Setting.of(3, -1));
     }
 
     @Test
@@ -151,24 +151,26 @@ class TargetViewTest {
         hands.key(0, SWT.HOME);
         hands.key(0, SWT.ARROW_DOWN);
         awaitSteps("1. Rack: 4 teeth forward, from 0 to 4.", "2. Fine stage: 1 tooth forward, from 0 to 1.");
-        assertEquals("24.9 mm", target().getText());
+        hands.until("it is filled in", () -> target().getText().equals("24.9 mm"));
         assertEquals("0.02 mm", tolerance().getText());
         assertTrue(hands.all(shell, Tree.class, t -> t.isVisible() && shows(t, "Second hole")).size() > 0,
                 "its properties are shown");
         hands.enter(0);
         hands.enter(0);
-        assertEquals(Setting.of(4, 1), session.analysis().current());
+        awaitSetting(Setting.of(4, 1));
         session.history().undo();
         hands.key(0, SWT.DEL);
-        assertEquals(List.of("First hole"), session.axis().getTargets().stream().map(Target::getName).toList());
+        hands.until("it is gone", () -> session.axis().getTargets().size() == 1);
+        assertEquals("First hole", session.axis().getTargets().get(0).getName());
         session.history().undo();
         assertEquals(2, session.axis().getTargets().size());
-        assertEquals(2, saved().getItemCount());
+        hands.until("it is back", () -> saved().getItemCount() == 2);
         target().selectAll();
         hands.focus(target());
         target().selectAll();
         hands.type("15");
         save("Third hole");
+        hands.until("it is saved", () -> session.axis().getTargets().size() == 3);
         Target third = session.axis().getTargets().get(2);
         assertEquals("Third hole", third.getName());
         assertEquals("15 mm", third.getPosition(), "kept with the unit that was meant");
@@ -178,10 +180,10 @@ class TargetViewTest {
     private void save(String name) {
         hands.until("it can be saved", () -> hands.the(shell, Button.class, b -> b.getText().startsWith("Save")).isEnabled());
         hands.focus(hands.the(shell, Button.class, b -> b.getText().startsWith("Save")));
-        shell.getDisplay().timerExec(500, () -> {
-            Shell dialog = hands.dialog();
+        hands.onceAsked(dialog -> {
             hands.picture(dialog, "target-save");
             Text field = hands.the(dialog, Text.class, t -> t.getEditable());
+            hands.focus(field);
             field.selectAll();
             hands.type(name);
             hands.enter(0);
@@ -195,7 +197,7 @@ class TargetViewTest {
         hands.type("10.1");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
         session.preview(Setting.of(5, -1));
-        assertTrue(says("stands at 20.100 mm"));
+        awaits("stands at 20.100 mm");
         awaitSteps("1. Rack: 2 teeth back, from 5 to 3.");
         session.preview(null);
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
@@ -210,7 +212,7 @@ class TargetViewTest {
         bench.reopen("Drill table");
         assertEquals("10.1", target().getText());
         bench.clear();
-        assertTrue(says("Open a stack"));
+        awaits("Open a stack");
         hands.picture(shell, "nothing-open");
         bench.reopen("Drill table");
         assertEquals("10.1", target().getText(), "closed and opened again");
@@ -222,7 +224,7 @@ class TargetViewTest {
         hands.type("10.1");
         session.run(new SetValue(session.axis().getStages().get(1), Literals.STAGE__PITCH, "wrong", "Spoil the pitch"));
         hands.until("it says so", () -> says("Axis “Axis” cannot be planned on before this is mended"));
-        assertTrue(says("“wrong” is not a length"));
+        awaits("“wrong” is not a length");
         session.history().undo();
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
     }
@@ -235,7 +237,7 @@ class TargetViewTest {
         hands.focus(target());
         hands.type("0.25");
         awaitSteps("1. Rack: 5 teeth forward, from 0 to 5.", "2. Fine stage: 7 teeth back, from 0 to -7.");
-        assertTrue(says("°"));
+        awaits("°");
         hands.picture(shell, "target-rotary");
     }
 
@@ -243,17 +245,17 @@ class TargetViewTest {
     void plansOnTheAxisThatIsLookedAt() {
         session = bench.open("Plate", Stacks.plate());
         bench.view("pitchstack.ui.views.target");
-        assertTrue(says("Axis “X” stands at 0.000 mm"));
+        awaits("Axis “X” stands at 0.000 mm");
         hands.focus(target());
         hands.type("10.1");
         session.look(session.positioner().getAxes().get(1));
-        assertTrue(says("Axis “Y” stands at 0.000 mm"));
+        awaits("Axis “Y” stands at 0.000 mm");
         assertEquals("", target().getText(), "each axis has its own target");
         hands.focus(target());
         hands.type("5");
         awaitSteps("1. Rack: 1 tooth forward, from 0 to 1.");
         hands.enter(SWT.MOD1);
-        assertEquals(1, session.positioner().getAxes().get(1).getStages().get(0).getIndex());
+        awaitSetting(Setting.of(1, 0));
         assertEquals(0, session.positioner().getAxes().get(0).getStages().get(0).getIndex());
     }
 
@@ -286,6 +288,14 @@ class TargetViewTest {
         String expected = String.join("\n", lines);
         hands.until("the steps are " + expected, () -> hands.all(shell, StyledText.class, t -> t.isVisible()).stream()
                 .anyMatch(t -> t.getText().replace('\u00A0', ' ').equals(expected)));
+    }
+
+    private void awaitSetting(Setting setting) {
+        hands.until("the stages stand at " + setting, () -> session.analysis().current().equals(setting));
+    }
+
+    private void awaits(String part) {
+        hands.until("it says " + part, () -> says(part));
     }
 
     private boolean says(String part) {
