@@ -100,7 +100,7 @@ public final class StackViewer extends GraphicalViewerImpl {
         AxisEditPart axis = (AxisEditPart) getContents();
         switch (change) {
             case DOCUMENT -> axis.documentChanged();
-            case PREVIEW, AXIS -> axis.show();
+            case PREVIEW, AXIS, PROPOSED -> axis.show();
             case POINTED -> axis.point();
             case SUPPOSED, FILE -> { }
         }
