@@ -87,7 +87,8 @@ final class PageHead {
         playback.update(page.playback());
         AxisSpec spec = session.analysis().spec();
         position.setText(TrueMinus.in(spec.scale().format(spec.position(session.shown()))));
-        note.setText(note(spec));
+        note.setText(note(spec).replace("&", "&&"));
+        note.setToolTipText(note(spec).isEmpty() ? null : note(spec));
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
         if (!Arrays.equals(names, axes.getItems())) {

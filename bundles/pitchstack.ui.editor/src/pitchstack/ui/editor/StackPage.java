@@ -145,6 +145,9 @@ public final class StackPage {
 
     /** The position and the selected stage in one sentence. */
     private String sentence() {
+        if (playback != null && playback.isPlaying()) {
+            return playback.words();
+        }
         String position = "Carriage of " + session.axis().getName() + " at " + view().position();
         return viewer.selectedElement().flatMap(Elements::stage)
                 .map(stage -> position + "; " + new StageWords(stage,

@@ -169,14 +169,9 @@ public final class Playback {
         StepMotion motion = new StepMotion(step);
         String doing = switch (motion.phase(elapsedMs)) {
             case LIFT -> "lift " + stage;
-            case MOVE -> "move " + stage + " " + teeth(step) + ", at " + StageWords.signed(motion.index(elapsedMs));
+            case MOVE -> stage + " at " + StageWords.signed(motion.index(elapsedMs));
             case SEAT -> "seat " + stage + " at " + StageWords.signed(step.to());
         };
         return "Step " + (number + 1) + " of " + steps.size() + ": " + doing + (running ? "" : ", paused");
-    }
-
-    private static String teeth(Step step) {
-        int teeth = Math.abs(step.teeth());
-        return teeth + (teeth == 1 ? " tooth " : " teeth ") + (step.teeth() > 0 ? "forward" : "back");
     }
 }
