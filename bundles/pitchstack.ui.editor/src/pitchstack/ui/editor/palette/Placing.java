@@ -8,15 +8,16 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.Edit;
+import pitchstack.edit.MarkTeeth;
 import pitchstack.edit.MoveDatum;
-import pitchstack.edit.NewStack;
 import pitchstack.edit.PlaceStop;
 import pitchstack.edit.StageKind;
+import pitchstack.edit.ToothMark;
 import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
-import pitchstack.model.WornRange;
+import pitchstack.model.WearKind;
 
 /**
  * What placing a piece does.
@@ -37,8 +38,8 @@ public record Placing(Edit edit, String words, EObject added) {
 
     /** Marks a tooth as worn. */
     public static Placing worn(Row row, int tooth) {
-        WornRange range = NewStack.wornRange(tooth);
-        return new Placing(AddElement.wornRange(row, range), "tooth " + tooth + " is worn", range);
+        return new Placing(new MarkTeeth(new ToothMark(row, tooth, tooth, WearKind.WORN, "")), "tooth " + tooth + " is worn",
+                row);
     }
 
     /**

@@ -30,6 +30,7 @@ import pitchstack.edit.Properties;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Row;
+import pitchstack.ui.editor.palette.PieceTool;
 import pitchstack.ui.editor.places.RowPlace;
 
 /** Shows the axis that a session looks at. Select by model elements; which parts draw them is nobody else's concern. */
@@ -56,9 +57,10 @@ public final class StackViewer extends GraphicalViewerImpl {
         getControl().addMouseListener(MouseListener.mouseDownAdapter(event -> getControl().setToolTipText(null)));
     }
 
-    /** The system's own tip, which goes away by itself when something is dragged. */
+    /** The system's own tip; none while something is dragged or placed, which has words of its own. */
     private void showTip(int state, int x, int y) {
-        EditPart part = (state & SWT.BUTTON_MASK) != 0 ? null : findObjectAt(new Point(x, y));
+        boolean busy = (state & SWT.BUTTON_MASK) != 0 || getEditDomain().getActiveTool() instanceof PieceTool;
+        EditPart part = busy ? null : findObjectAt(new Point(x, y));
         String tip = part instanceof Tipped tipped ? tipped.tip() : null;
         if (!Objects.equals(tip, getControl().getToolTipText())) {
             getControl().setToolTipText(tip);
