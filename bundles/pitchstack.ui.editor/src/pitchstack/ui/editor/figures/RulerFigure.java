@@ -49,9 +49,11 @@ public final class RulerFigure extends SceneFigure {
 
     /** Marks the positions that can be reached, as offsets from a place, lowest first. */
     public void showNear(double from, long[] offsets) {
-        near = offsets.clone();
-        nearFrom = from;
-        repaint();
+        if (near.length > 0 || offsets.length > 0) {
+            near = offsets.clone();
+            nearFrom = from;
+            repaint();
+        }
     }
 
     /**

@@ -17,6 +17,7 @@ import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
+import pitchstack.ui.editor.places.Detail;
 import pitchstack.ui.editor.places.Scene;
 
 /** The axis that is looked at. It hands every new scene down to all that is drawn. */
@@ -137,7 +138,7 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
                 "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
         axisFigure().showMove(scene, view.proposed().orElse(null));
-        nearby.ask(view.session().analysis(), view.session().analysis().current());
+        askNearby(scene);
         point();
         for (Object child : getChildren()) {
             if (child instanceof StageEditPart stage) {
@@ -145,6 +146,16 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
             } else if (child instanceof TargetEditPart target) {
                 target.show(scene);
             }
+        }
+    }
+
+    /** Smaller than single teeth, the positions would run together, and finding them would be work for nothing. */
+    private void askNearby(Scene scene) {
+        if (new Detail(scene.places().finestPitch() * scene.mapping().pxPerCount()).teeth()) {
+            nearby.ask(view.session().analysis(), view.session().analysis().current());
+        } else {
+            nearby.forget();
+            axisFigure().showNear(0, new long[0]);
         }
     }
 

@@ -27,6 +27,8 @@ final class Nearby {
     /** So many to either side: more than are seen apart, at any scale that shows teeth. */
     static final int TO_EITHER_SIDE = 24;
     private static final int PAUSE_MS = 120;
+    /** Longer than this the positions to one side are not waited for; on the largest axes fewer are shown. */
+    private static final long MOST_NS = 400_000_000;
 
     private final Display display;
     private final Consumer<long[]> found;
@@ -98,7 +100,8 @@ final class Nearby {
             List<Long> offsets = new ArrayList<>();
             long from = planner.axis().position(at);
             long here = from;
-            while (offsets.size() < TO_EITHER_SIDE && !monitor.isCanceled()) {
+            long end = System.nanoTime() + MOST_NS;
+            while (offsets.size() < TO_EITHER_SIDE && System.nanoTime() < end && !monitor.isCanceled()) {
                 Optional<Long> next = next(planner, here + (up ? 1 : -1), up);
                 if (next.isEmpty()) {
                     break;
