@@ -22,7 +22,7 @@ public enum Piece {
     /** Where positions count from. */
     DATUM("Datum", "the datum: click the place that shall be position 0", null),
     /** A worn tooth. */
-    WORN("Worn", "a worn tooth: click a tooth of a row", null),
+    WORN("Worn", "worn teeth: click a tooth of a row, or draw over several", null),
     /** A saved target. */
     TARGET("Target", "a target: click where the carriage shall stand", null);
 

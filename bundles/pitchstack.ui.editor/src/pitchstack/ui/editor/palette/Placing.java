@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.Edit;
@@ -36,10 +37,11 @@ public record Placing(Edit edit, String words, EObject added) {
                 stage);
     }
 
-    /** Marks a tooth as worn. */
-    public static Placing worn(Row row, int tooth) {
-        return new Placing(new MarkTeeth(new ToothMark(row, tooth, tooth, WearKind.WORN, "")), "tooth " + tooth + " is worn",
-                row);
+    /** Marks teeth as worn, at least one. */
+    public static Placing worn(Row row, ToothSpan teeth) {
+        String words = teeth.count() == 1 ? "tooth " + teeth.first() + " is worn"
+                : "teeth " + teeth.first() + " to " + teeth.last() + " are worn";
+        return new Placing(new MarkTeeth(new ToothMark(row, teeth.first(), teeth.last(), WearKind.WORN, "")), words, row);
     }
 
     /**

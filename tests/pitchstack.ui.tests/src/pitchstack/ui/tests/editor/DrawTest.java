@@ -36,7 +36,7 @@ class DrawTest {
 
     private static final Map<String, String> TIPS = Map.of("Rack", "Place a long bought rack", "Pair", "Place two printed rows",
             "Carriage", "Place a short coarse stage", "Stop", "Place a stop", "Datum", "Place the datum", "Worn",
-            "Place a worn tooth", "Target", "Place a target");
+            "Place worn teeth", "Target", "Place a target");
 
     @TempDir
     private Path folder;
@@ -150,6 +150,23 @@ class DrawTest {
         Point tooth = sight.baseTooth(0, 70);
         Desk.click(tooth.x, tooth.y);
         assertEquals(sight.baseToothAt(0, tooth.x), stage(0).getBaseRow().getWorn().get(0).getFirst());
+    }
+
+    @Test
+    void marksTheTeethThatAreDrawnOver() throws IOException {
+        open(Stacks.pair());
+        take("Worn");
+        Point from = sight.baseTooth(0, 60);
+        Point to = sight.baseTooth(0, 72);
+        Desk.press(from.x, from.y);
+        Desk.dragTo(from.x + 8, from.y);
+        Desk.dragTo(to.x, to.y - 2);
+        String worn = "teeth " + sight.baseToothAt(0, from.x) + " to " + sight.baseToothAt(0, to.x) + " are worn";
+        assertTrue(tips().contains(worn), worn + " in " + tips());
+        Desk.release(to.x, to.y - 2);
+        assertEquals(sight.baseToothAt(0, from.x), stage(0).getBaseRow().getWorn().get(0).getFirst());
+        assertEquals(sight.baseToothAt(0, to.x), stage(0).getBaseRow().getWorn().get(0).getLast());
+        assertEquals(0, stage(0).getIndex(), "nothing is moved meanwhile");
     }
 
     @Test
