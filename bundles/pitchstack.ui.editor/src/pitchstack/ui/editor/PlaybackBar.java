@@ -26,7 +26,7 @@ final class PlaybackBar {
         paused = image("play");
         play = button(paused, page, Playback::toggle);
         Image step = image("step");
-        button(step, page, Playback::step).setToolTipText("Show the next step of the proposed move, and pause (F6)");
+        button(step, page, Playback::step).setToolTipText("Show the next step of the proposed move, and pause (F7)");
         Image stop = image("end");
         end = button(stop, page, Playback::stop);
         end.setToolTipText("Stop, and show again where the stages stand");
@@ -53,7 +53,7 @@ final class PlaybackBar {
         boolean possible = playback != null && playback.isPossible();
         boolean running = playback != null && playback.isRunning();
         play.setImage(running ? playing : paused);
-        play.setToolTipText(running ? "Pause (F5)" : "Show the proposed move step by step (F5)");
+        play.setToolTipText(running ? "Pause (F6)" : "Show the proposed move step by step (F6)");
         end.setEnabled(playback != null && playback.isPlaying());
         bar.setVisible(possible);
         GridDataFactory.swtDefaults().exclude(!possible).applyTo(bar);

@@ -99,13 +99,13 @@ class FunctionTest {
     void pausesAndGoesOnStepByStep() throws IOException {
         open(Stacks.pair());
         session.propose(move());
-        Desk.command("pitchstack.ui.editor.playStep");
+        Keyboard.press("F7");
         Desk.until("the first step is over", () -> note().endsWith(", paused"));
         assertEquals(Setting.of(3, 0), session.shown());
         Desk.sleep(300);
         Desk.settle();
         assertEquals(Setting.of(3, 0), session.shown(), "it waits");
-        Desk.command("pitchstack.ui.editor.play");
+        Keyboard.press("F6");
         Desk.until("it goes on", () -> note().startsWith("Step 2 of 2: lift"));
         Desk.command("pitchstack.ui.editor.play");
         assertTrue(note().endsWith(", paused"), note());
