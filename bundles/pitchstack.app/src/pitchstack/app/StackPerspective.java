@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -30,15 +31,26 @@ public final class StackPerspective implements IPerspectiveFactory {
     private static final float OUTLINE_PART = 0.17f;
     private static final float DRAWING_WIDTH_PART = 0.62f;
     private static final float DRAWING_HEIGHT_PART = 0.68f;
+    /** On a narrower screen the outline goes to the bottom, or the fields of the target would be cut off. */
+    private static final int LEAST_WIDTH = 1024;
+    /** At 800 x 600 this leaves the target 350 wide, which its buttons need. */
+    private static final float NARROW_DRAWING_WIDTH_PART = 0.56f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
-        addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
-        addFolder(layout, "right", IPageLayout.RIGHT, DRAWING_WIDTH_PART, TARGET_VIEW, LIST_VIEW)
-                .ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
-        addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART, IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW,
-                COVERAGE_VIEW, WEAR_VIEW);
+        boolean narrow = Display.getCurrent().getPrimaryMonitor().getClientArea().width < LEAST_WIDTH;
+        if (!narrow) {
+            addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
+        }
+        addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART, TARGET_VIEW,
+                LIST_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
+        Optional<IFolderLayout> bottom = addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART,
+                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW);
+        if (narrow && bottom.isPresent()) {
+            bottom.get().addView(IPageLayout.ID_OUTLINE);
+            layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+        }
     }
 
     private static Optional<IFolderLayout> addFolder(IPageLayout layout, String folderId, int side, float part,

@@ -37,12 +37,15 @@ final class PageHead {
     private final Label note;
     private final Label axisLabel;
     private final Combo axes;
+    private final PlaybackBar playback;
+    private final StackPage page;
 
     PageHead(Composite parent, Session session, StackPage page) {
         this.session = session;
+        this.page = page;
         line = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-        GridLayoutFactory.fillDefaults().numColumns(5).margins(14, 4).spacing(12, 0).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(6).margins(14, 4).spacing(12, 0).applyTo(line);
         position = new Label(line, SWT.NONE);
         Font large = FontDescriptor.createFrom(position.getFont()).increaseHeight(POSITION_LARGER_BY).setStyle(SWT.BOLD)
                 .createFont(line.getDisplay());
@@ -50,6 +53,7 @@ final class PageHead {
         position.addDisposeListener(event -> large.dispose());
         note = new Label(line, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(note);
+        playback = new PlaybackBar(line, page);
         axisLabel = new Label(line, SWT.NONE);
         axisLabel.setText("&Axis");
         axes = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
@@ -77,9 +81,14 @@ final class PageHead {
 
     /** Takes up a change of the session. */
     void update() {
+        if (line.isDisposed()) {
+            return;
+        }
+        playback.update(page.playback());
         AxisSpec spec = session.analysis().spec();
         position.setText(TrueMinus.in(spec.scale().format(spec.position(session.shown()))));
-        note.setText(note(spec));
+        note.setText(note(spec).replace("&", "&&"));
+        note.setToolTipText(note(spec).isEmpty() ? null : note(spec));
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
         if (!Arrays.equals(names, axes.getItems())) {
@@ -94,6 +103,9 @@ final class PageHead {
     }
 
     private String note(AxisSpec spec) {
+        if (page.playback() != null && page.playback().isPlaying()) {
+            return page.playback().words();
+        }
         Wear wear = spec.wearAt(session.shown());
         String worn = switch (wear) {
             case CLEAN -> "";

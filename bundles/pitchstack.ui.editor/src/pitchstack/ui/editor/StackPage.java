@@ -25,6 +25,7 @@ import pitchstack.ui.editor.parts.Elements;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
 import pitchstack.ui.editor.palette.Piece;
 import pitchstack.ui.editor.palette.PieceBar;
+import pitchstack.ui.editor.parts.Playback;
 import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StackDomain;
 import pitchstack.ui.editor.parts.StackViewer;
@@ -37,6 +38,7 @@ public final class StackPage {
     private final StackViewer viewer = new StackViewer();
     private final PageHead head;
     private final ModelSelection selection;
+    private final Playback playback;
     private final StackDomain domain;
     private int pressedX;
 
@@ -55,6 +57,8 @@ public final class StackPage {
         // First, since the parts of the drawing give the domain their names.
         domain.addViewer(viewer);
         viewer.open(page, session);
+        playback = new Playback(viewer.view(), page.getDisplay(), head::update);
+        page.addDisposeListener(event -> playback.stop());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas());
         selection = new ModelSelection(session, viewer);
         selection.addSelectionChangedListener(event -> tellStatus());
@@ -97,6 +101,11 @@ public final class StackPage {
         return viewer.view();
     }
 
+    /** Shows a proposed move as it is made. */
+    public Playback playback() {
+        return playback;
+    }
+
     /** What is selected. */
     public ModelSelection selection() {
         return selection;
@@ -136,6 +145,9 @@ public final class StackPage {
 
     /** The position and the selected stage in one sentence. */
     private String sentence() {
+        if (playback != null && playback.isPlaying()) {
+            return playback.words();
+        }
         String position = "Carriage of " + session.axis().getName() + " at " + view().position();
         return viewer.selectedElement().flatMap(Elements::stage)
                 .map(stage -> position + "; " + new StageWords(stage,

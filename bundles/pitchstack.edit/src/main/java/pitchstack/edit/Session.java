@@ -4,6 +4,7 @@ package pitchstack.edit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -15,6 +16,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.SessionListener.Change;
@@ -36,6 +38,8 @@ public final class Session {
     private final Suppositions suppositions = new Suppositions();
     private Axis axis;
     private Setting preview;
+    private boolean played;
+    private PlannedSetting proposal;
     private Long pointed;
 
     /**
@@ -106,6 +110,7 @@ public final class Session {
     public void look(Axis other) {
         axis = other;
         preview = null;
+        proposal = null;
         pointed = null;
         tell(Change.AXIS);
     }
@@ -137,7 +142,37 @@ public final class Session {
      */
     public void preview(Setting setting) {
         preview = setting;
+        played = false;
         tell(Change.PREVIEW);
+    }
+
+    /** Shows a setting on the way of a proposed move that is played; the move itself stays what it is. */
+    public void play(Setting setting) {
+        preview = setting;
+        played = true;
+        tell(Change.PREVIEW);
+    }
+
+    /** Whether the setting shown is one on the way of a move that is played. */
+    public boolean isPlaying() {
+        return played && preview != null;
+    }
+
+    /** The move that is proposed on the axis that is looked at, from where the stages stand; empty where none is. */
+    public Optional<PlannedSetting> proposal() {
+        return Optional.ofNullable(proposal);
+    }
+
+    /**
+     * Proposes a move without making it.
+     *
+     * @param move the move, or {@code null} for none
+     */
+    public void propose(PlannedSetting move) {
+        if (!Objects.equals(move, proposal)) {
+            proposal = move;
+            tell(Change.PROPOSED);
+        }
     }
 
     /** Teeth of the axis that is looked at which are supposed to be worn or barred, beside the document. */
@@ -206,6 +241,7 @@ public final class Session {
         analyses.clear();
         outdated.keySet().retainAll(positioner.getAxes());
         preview = null;
+        proposal = null;
         pointed = null;
         if (!positioner.getAxes().contains(axis)) {
             axis = positioner.getAxes().get(0);

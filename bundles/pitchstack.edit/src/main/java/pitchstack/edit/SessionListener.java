@@ -10,6 +10,8 @@ public interface SessionListener {
         DOCUMENT,
         /** The setting shown while a stage is dragged, not the document. */
         PREVIEW,
+        /** The move that is proposed, not the document. */
+        PROPOSED,
         /** Which axis is looked at. */
         AXIS,
         /** Which teeth are supposed to be worn or barred, not the document. */

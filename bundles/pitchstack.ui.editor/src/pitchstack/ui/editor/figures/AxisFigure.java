@@ -7,6 +7,7 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
@@ -14,13 +15,14 @@ import pitchstack.ui.editor.places.Scene;
 /** The whole side view: ruler on top, stages from the carriage down to the base, labels at the left. */
 public final class AxisFigure extends Figure {
     private static final int DASH = 4;
-    private static final String EMPTY = "No stage yet. Add one with Stage > Add Stage Above.";
+    private static final String EMPTY = "No stage yet. Take a piece from the bar above and click here, or use Stage > Place.";
 
     private final Look look;
     private final Figure stages = new Stages();
     private final Figure marks = new Stages();
     private final StageFigure base;
     private final RulerFigure ruler;
+    private final GhostFigure ghost;
     private Scene scene;
 
     /** An axis without stages. */
@@ -28,8 +30,10 @@ public final class AxisFigure extends Figure {
         this.look = look;
         base = new StageFigure(look);
         ruler = new RulerFigure(look);
+        ghost = new GhostFigure(look);
         add(base);
         add(stages);
+        add(ghost);
         add(ruler);
         add(marks);
     }
@@ -64,6 +68,20 @@ public final class AxisFigure extends Figure {
      */
     public void point(OptionalDouble place, String words) {
         ruler.point(place, words);
+    }
+
+    /**
+     * Shows where the bodies would stand after a proposed move.
+     *
+     * @param there the places after it, or {@code null} for no move
+     */
+    public void showMove(Scene shown, AxisPlaces there) {
+        ghost.show(shown, there);
+    }
+
+    /** Marks on the ruler the positions that can be reached, as offsets from a place, lowest first. */
+    public void showNear(double from, long[] offsets) {
+        ruler.showNear(from, offsets);
     }
 
     /** Marks the base as selected, or not. */

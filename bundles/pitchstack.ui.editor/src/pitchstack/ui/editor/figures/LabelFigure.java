@@ -3,6 +3,7 @@ package pitchstack.ui.editor.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -22,14 +23,15 @@ public final class LabelFigure extends SceneFigure {
      * @param value the number to be seen first, or empty
      * @param range what goes with the number
      * @param wear what is wrong with the engaged teeth, or empty
+     * @param badge what the checks found here, if anything
      */
-    public record Words(String name, String facts, String value, String range, String wear) { }
+    public record Words(String name, String facts, String value, String range, String wear, Optional<Badge> badge) { }
 
     private static final int INDENT = 14;
     private static final int BAR = 5;
     private static final int ABOVE = 5;
 
-    private Words words = new Words("", "", "", "", "");
+    private Words words = new Words("", "", "", "", "", Optional.empty());
 
     /** A label of any stage. */
     public LabelFigure(Look look) {
@@ -54,6 +56,7 @@ public final class LabelFigure extends SceneFigure {
             graphics.setBackgroundColor(look().selection());
             graphics.fillRectangle(left, getBounds().y, BAR, getBounds().height);
         }
+        words.badge().ifPresent(badge -> badge.paint(graphics, look(), getBounds().right() - BAR - 2, getBounds().y + ABOVE));
         int y = getBounds().y + ABOVE;
         for (Line line : lines()) {
             graphics.setForegroundColor(line.color());

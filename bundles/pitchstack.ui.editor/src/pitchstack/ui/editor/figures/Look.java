@@ -8,6 +8,7 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import pitchstack.core.check.Severity;
 import pitchstack.core.stack.Source;
 import pitchstack.core.stack.Wear;
 
@@ -106,6 +107,15 @@ public final class Look {
     public Color wear(Wear wear) {
         RGB hue = wear == Wear.BARRED ? BARRED : WORN;
         return isDark() ? blend(hue, ink, 0.45) : new Color(hue);
+    }
+
+    /** A mark of findings, and its number. */
+    public Color finding(Severity severity) {
+        return switch (severity) {
+            case ERROR -> wear(Wear.BARRED);
+            case WARNING -> wear(Wear.WORN);
+            case NOTE -> softInk();
+        };
     }
 
     /** The carriage's pointer and the marks of an index. */

@@ -36,7 +36,7 @@ public final class RowFigure extends SceneFigure {
         AxisPlaces.Rows rows = scene.places().stages().get(number);
         Extent px = scene.px(base ? rows.base() : rows.rider());
         int left = whole(Math.floor(px.from()));
-        int top = base ? scene.bands().teethTop(number) : scene.bands().riderTop(number);
+        int top = base ? scene.bands().teethTop(number, true) : scene.bands().riderTop(number);
         show(scene, left, top, whole(Math.ceil(px.to())) + 1 - left, Bands.STRIP + scene.bands().teeth());
     }
 
@@ -44,7 +44,7 @@ public final class RowFigure extends SceneFigure {
     @Override
     public boolean containsPoint(int x, int y) {
         return super.containsPoint(x, y) && scene() != null
-                && base == y >= scene().bands().teethTop(stage) + scene().bands().teeth() / 2;
+                && base == y >= scene().bands().teethTop(stage, base) + scene().bands().teeth() / 2;
     }
 
     boolean isBase() {
@@ -67,12 +67,13 @@ public final class RowFigure extends SceneFigure {
     }
 
     int tipY() {
-        return base ? scene().bands().teethTop(stage) + TIP_CLEARANCE : scene().bands().baseTop(stage) - TIP_CLEARANCE;
+        return base ? scene().bands().teethTop(stage, true) + TIP_CLEARANCE
+                : scene().bands().teethTop(stage) + scene().bands().teeth() - TIP_CLEARANCE;
     }
 
     /** Where a band ends, which stands for teeth that are too narrow. */
     int bandY() {
-        return scene().bands().teethTop(stage) + scene().bands().teeth() / 2;
+        return scene().bands().teethTop(stage, base) + scene().bands().teeth() / 2;
     }
 
     @Override

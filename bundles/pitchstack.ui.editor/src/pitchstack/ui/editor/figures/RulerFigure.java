@@ -21,8 +21,12 @@ public final class RulerFigure extends SceneFigure {
     /** The height of the line that strikes out what lies beyond a stop. */
     private static final int STRIKE = 3;
 
+    private static final int LEAST_DOTS_PX = 4;
+
     private String title = "";
     private String position = "";
+    private long[] near = {};
+    private double nearFrom;
     private OptionalDouble pointed = OptionalDouble.empty();
     private String pointedAt = "";
 
@@ -41,6 +45,15 @@ public final class RulerFigure extends SceneFigure {
         title = called;
         position = carriage;
         show(scene, scene.left(), scene.top(), scene.width(), Bands.RULER);
+    }
+
+    /** Marks the positions that can be reached, as offsets from a place, lowest first. */
+    public void showNear(double from, long[] offsets) {
+        if (near.length > 0 || offsets.length > 0) {
+            near = offsets.clone();
+            nearFrom = from;
+            repaint();
+        }
     }
 
     /**
@@ -74,7 +87,23 @@ public final class RulerFigure extends SceneFigure {
         scene().spec().low().ifPresent(low -> paintStop(graphics, low, -1, foot));
         scene().spec().high().ifPresent(high -> paintStop(graphics, high, 1, foot));
         pointed.ifPresent(place -> paintPointed(graphics, scene().mapping().px(place), flag, foot));
+        paintNear(graphics, open, foot);
         paintPointer(graphics, open, flag, foot);
+    }
+
+    /** Dots under the line at positions that can be reached; where they would touch, a bar stands for them. */
+    private void paintNear(Graphics graphics, Extent open, int foot) {
+        double from = scene().mapping().px(nearFrom);
+        double last = Double.NEGATIVE_INFINITY;
+        graphics.setBackgroundColor(look().mark());
+        for (long offset : near) {
+            double px = from + offset * scene().mapping().pxPerCount();
+            if (px >= open.from() && px <= open.to()) {
+                int width = px - last < LEAST_DOTS_PX ? whole(px) - whole(last) + 1 : 2;
+                graphics.fillRectangle(whole(px) - width + 1, foot - 3, width, 3);
+            }
+            last = px;
+        }
     }
 
     private double carriagePx() {

@@ -47,14 +47,18 @@ public final class StageFigure extends Figure {
      */
     public void show(Scene scene, int number, String bodyName, String remark, LabelFigure.Words words) {
         Bands bands = scene.bands();
+        Bands seated = bands.lifted(0, 0);
+        // A lifted stage leaves its base row below; its label stays beside both.
         int top = bands.stageTop(number);
-        int height = number < 0 ? bands.body() : bands.stageHeight();
-        setBounds(new Rectangle(scene.left(), top, scene.width(), height));
-        track.show(scene, top, height);
+        int bottom = number < 0 ? top + bands.body() : bands.baseTop(number) + Bands.STRIP;
+        int labelHeight = number < 0 ? bands.body() : bands.stageHeight();
+        setBounds(new Rectangle(scene.left(), top, scene.width(), bottom - top)
+                .union(new Rectangle(scene.left(), seated.stageTop(number), scene.width(), labelHeight)));
+        track.show(scene, top, bottom - top);
         rows.setBounds(track.getBounds());
         body.show(scene, number + 1);
         notes.show(scene, number + 1, bodyName, remark);
-        label.show(scene, top, height, words);
+        label.show(scene, seated.stageTop(number), labelHeight, words);
     }
 
     /** Whether a point is on its label. */

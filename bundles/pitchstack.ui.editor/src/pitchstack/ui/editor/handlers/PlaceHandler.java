@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.palette.Piece;
@@ -36,7 +37,7 @@ public final class PlaceHandler extends StageHandler {
             return Optional.of(Placing.stage(axis, Placing.above(axis, selected), piece.kind().get()));
         }
         if (piece == Piece.WORN) {
-            return Elements.row(element).map(row -> Placing.worn(row, 0));
+            return Elements.row(element).map(row -> Placing.worn(row, new ToothSpan(0, 0)));
         }
         AxisSpec spec = session.analysis(axis).spec();
         long carriage = spec.position(session.analysis(axis).current());

@@ -8,10 +8,10 @@ import pitchstack.edit.StageKind;
 /** Something that can be put on the drawing. */
 public enum Piece {
     /** A long bought rack with the body on it. */
-    RACK("Bought rack", "a long bought rack and the body that rides on it: click where in the stack it goes",
+    RACK("Rack", "a long bought rack and the body that rides on it: click where in the stack it goes",
             StageKind.BOUGHT_RACK),
     /** Two printed rows of a slightly different pitch. */
-    PAIR("Printed pair", "two printed rows of a slightly finer pitch, for the fine step: click where in the stack they go",
+    PAIR("Pair", "two printed rows of a slightly finer pitch, for the fine step: click where in the stack they go",
             StageKind.PRINTED_PAIR),
     /** A short coarse stage that carries the carriage. */
     CARRIAGE("Carriage", "a short coarse stage that carries the carriage: click where in the stack it goes",
@@ -22,7 +22,7 @@ public enum Piece {
     /** Where positions count from. */
     DATUM("Datum", "the datum: click the place that shall be position 0", null),
     /** A worn tooth. */
-    WORN("Worn teeth", "a worn tooth: click a tooth of a row", null),
+    WORN("Worn", "worn teeth: click a tooth of a row, or draw over several", null),
     /** A saved target. */
     TARGET("Target", "a target: click where the carriage shall stand", null);
 

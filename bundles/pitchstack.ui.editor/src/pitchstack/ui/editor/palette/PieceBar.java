@@ -23,14 +23,16 @@ import org.eclipse.swt.widgets.ToolItem;
  */
 public final class PieceBar {
     private final Map<Piece, ToolItem> items = new EnumMap<>(Piece.class);
+    private final ToolBar bar;
+    private int fullWidth;
 
     /**
      * @param parent laid out as a grid of one column
      * @param picked told of the piece that is to be placed next, or of none
      */
     public PieceBar(Composite parent, Consumer<Optional<Piece>> picked) {
-        ToolBar bar = new ToolBar(parent, SWT.FLAT | SWT.RIGHT | SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).indent(10, 0).applyTo(bar);
+        bar = new ToolBar(parent, SWT.FLAT | SWT.RIGHT);
+        GridDataFactory.fillDefaults().grab(true, false).indent(10, 0).hint(1, SWT.DEFAULT).applyTo(bar);
         for (Piece piece : Piece.values()) {
             ToolItem item = new ToolItem(bar, SWT.CHECK);
             item.setText(piece.label());
@@ -43,12 +45,25 @@ public final class PieceBar {
                     event -> picked.accept(item.getSelection() ? Optional.of(piece) : Optional.empty())));
             items.put(piece, item);
         }
+        fullWidth = bar.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        bar.addListener(SWT.Resize, event -> fit());
         bar.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
                 if (event.childID == ACC.CHILDID_SELF) {
                     event.result = "Pieces to place";
                 }
+            }
+        });
+    }
+
+    /** Where the names have no room the icons stand alone; the tips still name them. */
+    private void fit() {
+        boolean room = bar.getSize().x >= fullWidth;
+        items.forEach((piece, item) -> {
+            String text = room ? piece.label() : "";
+            if (!item.getText().equals(text)) {
+                item.setText(text);
             }
         });
     }

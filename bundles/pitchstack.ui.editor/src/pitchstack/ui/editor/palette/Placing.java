@@ -5,18 +5,20 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.Edit;
+import pitchstack.edit.MarkTeeth;
 import pitchstack.edit.MoveDatum;
-import pitchstack.edit.NewStack;
 import pitchstack.edit.PlaceStop;
 import pitchstack.edit.StageKind;
+import pitchstack.edit.ToothMark;
 import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
-import pitchstack.model.WornRange;
+import pitchstack.model.WearKind;
 
 /**
  * What placing a piece does.
@@ -35,10 +37,11 @@ public record Placing(Edit edit, String words, EObject added) {
                 stage);
     }
 
-    /** Marks a tooth as worn. */
-    public static Placing worn(Row row, int tooth) {
-        WornRange range = NewStack.wornRange(tooth);
-        return new Placing(AddElement.wornRange(row, range), "tooth " + tooth + " is worn", range);
+    /** Marks teeth as worn, at least one. */
+    public static Placing worn(Row row, ToothSpan teeth) {
+        String words = teeth.count() == 1 ? "tooth " + teeth.first() + " is worn"
+                : "teeth " + teeth.first() + " to " + teeth.last() + " are worn";
+        return new Placing(new MarkTeeth(new ToothMark(row, teeth.first(), teeth.last(), WearKind.WORN, "")), words, row);
     }
 
     /**

@@ -4,6 +4,7 @@ package pitchstack.ui.editor.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.emf.ecore.EObject;
@@ -16,15 +17,29 @@ import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
+import pitchstack.ui.editor.places.Detail;
 import pitchstack.ui.editor.places.Scene;
 
 /** The axis that is looked at. It hands every new scene down to all that is drawn. */
-public final class AxisEditPart extends SpokenEditPart {
+public final class AxisEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
+    private final Nearby nearby;
 
     AxisEditPart(Axis axis, SideView view) {
         this.view = view;
+        nearby = new Nearby(view.display(), offsets -> axisFigure().showNear(view.standing(), offsets));
         setModel(axis);
+    }
+
+    /** What the checks found on the axis itself. */
+    private Found found() {
+        return Found.at(view.session().analysis().findings(), OptionalInt.empty());
+    }
+
+    /** Said of the base and of the empty ground, where there is anything to say. */
+    @Override
+    public String tip() {
+        return found().findings().isEmpty() ? null : found().lines().substring(1);
     }
 
     /** The axis. */
@@ -96,6 +111,7 @@ public final class AxisEditPart extends SpokenEditPart {
 
     @Override
     public void deactivate() {
+        nearby.forget();
         view.onChange(() -> { });
         super.deactivate();
     }
@@ -120,7 +136,9 @@ public final class AxisEditPart extends SpokenEditPart {
         }
         Scene scene = view.scene();
         axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
-                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), ""));
+                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
+        axisFigure().showMove(scene, view.proposed().orElse(null));
+        askNearby(scene);
         point();
         for (Object child : getChildren()) {
             if (child instanceof StageEditPart stage) {
@@ -128,6 +146,16 @@ public final class AxisEditPart extends SpokenEditPart {
             } else if (child instanceof TargetEditPart target) {
                 target.show(scene);
             }
+        }
+    }
+
+    /** Smaller than single teeth, the positions would run together, and finding them would be work for nothing. */
+    private void askNearby(Scene scene) {
+        if (new Detail(scene.places().finestPitch() * scene.mapping().pxPerCount()).teeth()) {
+            nearby.ask(view.session().analysis(), view.session().analysis().current());
+        } else {
+            nearby.forget();
+            axisFigure().showNear(0, new long[0]);
         }
     }
 
@@ -144,7 +172,7 @@ public final class AxisEditPart extends SpokenEditPart {
         if (scale.turn() > 0) {
             place += scale.turn() * (double) Math.round((scene.places().carriage() - place) / scale.turn());
         }
-        axisFigure().point(OptionalDouble.of(place), scale.format(position.getAsLong()));
+        axisFigure().point(OptionalDouble.of(place), TrueMinus.in(scale.format(position.getAsLong())));
     }
 
     private String name() {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
+import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.EditPart;
@@ -11,6 +12,7 @@ import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.GraphicalEditPolicy;
 import org.eclipse.gef.requests.CreateRequest;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.model.Row;
 import pitchstack.ui.editor.palette.Piece;
 import pitchstack.ui.editor.palette.Placing;
@@ -86,16 +88,30 @@ final class PlacePolicy extends GraphicalEditPolicy {
         if (at.x < scene.open().from()) {
             return Optional.empty();
         }
-        return piece == Piece.WORN ? worn(((CreateRequest) request).getLocation(), at)
+        return piece == Piece.WORN ? worn((CreateRequest) request)
                 : Placing.mark(piece, host.axis(), scene.spec(), scene.spec().position(view.session().shown()),
                         scene.snapped(at.x));
     }
 
-    private Optional<Placing> worn(Point location, Point at) {
+    /** The teeth that are clicked, or drawn over from the first to the last. */
+    private Optional<Placing> worn(CreateRequest request) {
+        Dimension drawn = request.getSize() == null ? new Dimension() : request.getSize();
+        Rectangle over = new Rectangle(request.getLocation(), drawn);
+        for (Point corner : List.of(over.getTopLeft(), over.getTopRight(), over.getBottomLeft(), over.getBottomRight())) {
+            Optional<Row> row = row(corner);
+            if (row.isPresent()) {
+                Point at = at(request);
+                ToothSpan teeth = ((StackViewer) getHost().getViewer()).teeth(row.get(), at.x, at.x + drawn.width);
+                return teeth.isEmpty() ? Optional.empty() : Optional.of(Placing.worn(row.get(), teeth));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Row> row(Point location) {
         EditPart pointed = getHost().getViewer().findObjectAt(location);
-        Row row = pointed instanceof RowEditPart part ? part.row()
-                : pointed instanceof WornRangeEditPart part ? ((RowEditPart) part.getParent()).row() : null;
-        OptionalInt tooth = row == null ? OptionalInt.empty() : ((StackViewer) getHost().getViewer()).tooth(row, at.x);
-        return tooth.isPresent() ? Optional.of(Placing.worn(row, tooth.getAsInt())) : Optional.empty();
+        return pointed instanceof RowEditPart part ? Optional.of(part.row())
+                : pointed instanceof WornRangeEditPart part ? Optional.of(((RowEditPart) part.getParent()).row())
+                : Optional.empty();
     }
 }

@@ -9,6 +9,7 @@ import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.requests.SelectionRequest;
 import org.eclipse.gef.tools.SelectEditPartTracker;
+import pitchstack.core.check.Place;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
 import pitchstack.model.PitchstackPackage.Literals;
@@ -77,13 +78,14 @@ public final class RowEditPart extends SpokenEditPart implements Tipped {
 
     @Override
     String spoken() {
-        return tip();
+        return tip().replace("\n", "; ");
     }
 
     @Override
     public String tip() {
         return (isBase() ? "Base row of " : "Rider row of ") + ((StageEditPart) getParent()).stage().getName() + ", "
-                + row().getTeeth() + " teeth";
+                + row().getTeeth() + " teeth"
+                + ((StageEditPart) getParent()).found().of(isBase() ? Place.Part.BASE_ROW : Place.Part.RIDER_ROW).lines();
     }
 
     void show(Scene scene, int number) {

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.widgets.Display;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
@@ -36,6 +38,8 @@ public final class SideView {
     private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
     private Mapping mapping;
     private AxisSpec trial;
+    private int lifted;
+    private double lift;
     private boolean fitted = true;
     private boolean edgeScrolling;
 
@@ -72,6 +76,11 @@ public final class SideView {
         return session;
     }
 
+    /** The display it is seen on. */
+    Display display() {
+        return canvas.getDisplay();
+    }
+
     /** Colours and fonts. */
     public Look look() {
         return look;
@@ -103,8 +112,31 @@ public final class SideView {
                     : new Mapping(places.reach(), mapping.pxPerCount());
         }
         // Room for the scroll bar is always kept, so that showing it does not call for the other one.
-        Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y);
+        Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y)
+                .lifted(lifted, lift);
         return new Scene(spec, places, mapping, bands, seen.x, seen.y, seen.width, seen.height);
+    }
+
+    /** Lifts a stage with all that rides on it by a part of the way out of its teeth, from the next drawing on. */
+    void lift(int stage, double part) {
+        lifted = stage;
+        lift = part;
+    }
+
+    /** Draws again what is shown. */
+    void refresh() {
+        changed.run();
+    }
+
+    /** Where the carriage stands, whatever is shown. */
+    double standing() {
+        return AxisPlaces.of(session.analysis().spec(), session.analysis().current()).carriage();
+    }
+
+    /** The places of the setting that is proposed, if one is. */
+    Optional<AxisPlaces> proposed() {
+        return session.proposal().map(move -> move.setting()).filter(setting -> setting.size() == spec().stages().size())
+                .map(setting -> AxisPlaces.of(spec(), setting));
     }
 
     private Rectangle seen() {

@@ -26,10 +26,14 @@ import org.eclipse.swt.events.MouseListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import pitchstack.core.stack.ToothSpan;
 import pitchstack.edit.Properties;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.Row;
+import pitchstack.ui.editor.palette.PieceTool;
+import pitchstack.ui.editor.places.Extent;
+import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.RowPlace;
 
 /** Shows the axis that a session looks at. Select by model elements; which parts draw them is nobody else's concern. */
@@ -56,9 +60,10 @@ public final class StackViewer extends GraphicalViewerImpl {
         getControl().addMouseListener(MouseListener.mouseDownAdapter(event -> getControl().setToolTipText(null)));
     }
 
-    /** The system's own tip, which goes away by itself when something is dragged. */
+    /** The system's own tip; none while something is dragged or placed, which has words of its own. */
     private void showTip(int state, int x, int y) {
-        EditPart part = (state & SWT.BUTTON_MASK) != 0 ? null : findObjectAt(new Point(x, y));
+        boolean busy = (state & SWT.BUTTON_MASK) != 0 || getEditDomain().getActiveTool() instanceof PieceTool;
+        EditPart part = busy ? null : findObjectAt(new Point(x, y));
         String tip = part instanceof Tipped tipped ? tipped.tip() : null;
         if (!Objects.equals(tip, getControl().getToolTipText())) {
             getControl().setToolTipText(tip);
@@ -100,7 +105,7 @@ public final class StackViewer extends GraphicalViewerImpl {
         AxisEditPart axis = (AxisEditPart) getContents();
         switch (change) {
             case DOCUMENT -> axis.documentChanged();
-            case PREVIEW, AXIS -> axis.show();
+            case PREVIEW, AXIS, PROPOSED -> axis.show();
             case POINTED -> axis.point();
             case SUPPOSED, FILE -> { }
         }
@@ -148,6 +153,15 @@ public final class StackViewer extends GraphicalViewerImpl {
         double at = view.scene().mapping().place(x);
         return at < place.left() || at >= place.edge(place.teeth()) ? OptionalInt.empty()
                 : OptionalInt.of(place.toothAt(at));
+    }
+
+    /** The teeth of a drawn row from one pixel of the drawing to another at its right; empty beside the row. */
+    ToothSpan teeth(Row row, int from, int to) {
+        if (!(getEditPartRegistry().get(row) instanceof RowEditPart part)) {
+            return new ToothSpan(0, -1);
+        }
+        Mapping mapping = view.scene().mapping();
+        return part.rowFigure().row().teethIn(new Extent(mapping.place(from), mapping.place(to)));
     }
 
     @Override

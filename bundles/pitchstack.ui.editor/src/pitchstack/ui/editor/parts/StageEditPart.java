@@ -3,6 +3,7 @@ package pitchstack.ui.editor.parts;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
@@ -91,6 +92,11 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
         return bounds;
     }
 
+    /** What the checks found on it and its rows. */
+    Found found() {
+        return Found.at(view.session().analysis().findings(), OptionalInt.of(number()));
+    }
+
     private StageWords words() {
         return new StageWords(stage(), rows(), view.session().shown().index(number()));
     }
@@ -102,7 +108,7 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
 
     @Override
     public String tip() {
-        return words().tip();
+        return words().tip(found().lines());
     }
 
     /** Where its body is drawn. */
@@ -116,7 +122,7 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
             return;
         }
         boolean carriage = number == ((Axis) stage().eContainer()).getStages().size() - 1;
-        stageFigure().show(scene, number, words().name(), carriage ? "carriage" : "", words().label());
+        stageFigure().show(scene, number, words().name(), carriage ? "carriage" : "", words().label(found()));
         for (Object child : getChildren()) {
             ((RowEditPart) child).show(scene, number);
         }

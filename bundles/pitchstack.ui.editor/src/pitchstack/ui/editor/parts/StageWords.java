@@ -31,20 +31,24 @@ public record StageWords(Stage stage, RowPair rows, int index) {
     }
 
     /** The label at the left. */
-    public LabelFigure.Words label() {
+    LabelFigure.Words label(Found found) {
         return new LabelFigure.Words(name(), pitch() + " · " + stage.getSource().getLiteral(),
-                "index " + signed(index), range() + ", " + engaged(), wear());
+                "index " + signed(index), range() + ", " + engaged(), wear(), found.badge());
     }
 
-    /** All of it, for a tooltip. */
-    public String tip() {
+    /**
+     * All of it, for a tooltip.
+     *
+     * @param more what follows
+     */
+    public String tip(String more) {
         List<String> lines = new ArrayList<>(List.of(name(), "Pitch " + pitch() + ", " + stage.getSource().getLiteral(),
                 "Index " + signed(index) + ", range " + range(), rows.engagedBase(index).count() + " teeth engaged, at least "
                         + Math.max(1, rows.minimumEngaged()) + " wanted"));
         if (!wear().isEmpty()) {
             lines.add(wear());
         }
-        return String.join("\n", lines);
+        return String.join("\n", lines) + more;
     }
 
     /** One sentence, for a screen reader and the status line. */

@@ -9,8 +9,10 @@ package pitchstack.ui.editor.places;
  * @param top where the carriage begins
  * @param body the height of a body
  * @param teeth the height of the teeth
+ * @param lifted the stage that is lifted with all that rides on it
+ * @param lift by how much, 0 for none
  */
-public record Bands(int stages, int top, int body, int teeth) {
+public record Bands(int stages, int top, int body, int teeth, int lifted, int lift) {
     /** The height of the ruler. */
     public static final int RULER = 44;
     /** The height of the solid part of a row, between its teeth and its body. */
@@ -18,14 +20,16 @@ public record Bands(int stages, int top, int body, int teeth) {
     /** From here on a body holds three lines of small text: marks of the row above, its name, marks of the row below. */
     public static final int ROOMY_BODY = 52;
     /** A body that holds its name. Lower ones could not be read or taken hold of; the drawing scrolls instead. */
-    static final int LEAST_BODY = 24;
+    static final int LEAST_BODY = 19;
     static final int MOST_BODY = 84;
     /** Teeth of this height are given up only where the drawing would not fit otherwise. */
     static final int USUAL_TEETH = 24;
-    static final int LEAST_TEETH = 14;
+    static final int LEAST_TEETH = 10;
     static final int MOST_TEETH = 34;
+    /** How far a lifted stage clears the teeth below. */
+    private static final int CLEARANCE = 2;
     /** The gap between ruler and carriage, and below the base. */
-    private static final int GAP = 14;
+    private static final int GAP = 10;
 
     /**
      * Shares out a height, first to all bodies down to their names, then to teeth and bodies for what else they show.
@@ -41,11 +45,16 @@ public record Bands(int stages, int top, int body, int teeth) {
         }
         int body = clamp((free - stages * (2 * STRIP + forTeeth)) / (stages + 1), LEAST_BODY, MOST_BODY);
         int used = stages * (2 * STRIP + forTeeth) + (stages + 1) * body;
-        return new Bands(stages, RULER + GAP + Math.max(0, (free - used) / 2), body, forTeeth);
+        return new Bands(stages, RULER + GAP + Math.max(0, (free - used) / 2), body, forTeeth, 0, 0);
     }
 
     private static int clamp(int value, int least, int most) {
         return Math.max(least, Math.min(most, value));
+    }
+
+    /** The same heights with a stage, and all that rides on it, lifted out of its teeth by a part of the way, 0 to 1. */
+    public Bands lifted(int stage, double part) {
+        return new Bands(stages, top, body, teeth, stage, (int) Math.round(part * (teeth + CLEARANCE)));
     }
 
     /** Whether a body has room for marks and numbers of its rows beside its name. */
@@ -60,7 +69,7 @@ public record Bands(int stages, int top, int body, int teeth) {
 
     /** The top of a stage, 0 being the lowest; for −1 the top of the base. */
     public int stageTop(int stage) {
-        return top + (stages - 1 - stage) * stageHeight();
+        return top + (stages - 1 - stage) * stageHeight() - (stage >= lifted ? lift : 0);
     }
 
     /** The place of the stack for a new stage that is nearest to a height, from 0 on the base to the number of stages. */
@@ -91,7 +100,12 @@ public record Bands(int stages, int top, int body, int teeth) {
 
     /** The top of the strip of a stage's base row, where its teeth end. */
     public int baseTop(int stage) {
-        return teethTop(stage) + teeth;
+        return stageTop(stage - 1) - STRIP;
+    }
+
+    /** Where the teeth of a row begin: those of both rows in the same place, unless the stage is lifted. */
+    public int teethTop(int stage, boolean base) {
+        return base ? baseTop(stage) - teeth : teethTop(stage);
     }
 
     /** The height of the whole drawing. */

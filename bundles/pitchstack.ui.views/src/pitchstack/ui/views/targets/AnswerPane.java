@@ -22,6 +22,7 @@ public final class AnswerPane {
     private final ChoiceTable choices;
     private Planned planned;
     private boolean outdated;
+    private Consumer<PlannedSetting> shown = move -> { };
 
     /**
      * @param parent where it stands, laid out as a grid
@@ -50,6 +51,11 @@ public final class AnswerPane {
         second.onApply(() -> listener.accept(second.shown()));
     }
 
+    /** @param listener called with the move that is shown, while there is just one to look at, or with {@code null} */
+    public void onShown(Consumer<PlannedSetting> listener) {
+        shown = listener;
+    }
+
     /** @param listener called when Enter is pressed on one of the choices */
     void onEnter(Runnable listener) {
         choices.onEnter(listener);
@@ -62,6 +68,7 @@ public final class AnswerPane {
         second.hide();
         choices.hide();
         saying(text);
+        shown.accept(null);
     }
 
     /** Shows an answer. */
@@ -73,6 +80,7 @@ public final class AnswerPane {
             saying(answer.wording().reason(answer.request().target(), answer.request().tolerance(), nearest));
             neighbour(first, nearest.below());
             neighbour(second, nearest.above());
+            shown.accept(null);
         } else {
             saying("");
             second.hide();
@@ -96,6 +104,7 @@ public final class AnswerPane {
     private void reach(PlannedSetting choice) {
         first.show(choice, planned);
         first.setOutdated(outdated);
+        shown.accept(choice);
     }
 
     private void neighbour(MovePanel panel, Optional<PlannedSetting> neighbour) {

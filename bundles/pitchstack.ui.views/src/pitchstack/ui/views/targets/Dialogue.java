@@ -46,6 +46,11 @@ final class Dialogue {
         page.saved().onDelete(target -> session.run(new RemoveElement(target)));
         page.answer().onApply(this::apply);
         page.answer().onEnter(this::enter);
+        page.answer().onShown(move -> {
+            if (session != null && !session.isPlaying()) {
+                session.propose(move);
+            }
+        });
         page.onApplyKey(() -> page.answer().applicable().ifPresent(this::apply));
     }
 
@@ -74,7 +79,9 @@ final class Dialogue {
     /** Says where the stages stand now, and plans again from there. */
     void moved() {
         page.head(Sayings.standing(session.analysis().spec(), session.shown()));
-        plan();
+        if (!session.isPlaying()) {
+            plan();
+        }
     }
 
     /** Ends planning until something is shown again. */

@@ -1,14 +1,23 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pitchstack.core.stack.Setting;
@@ -50,6 +59,37 @@ class UndoTest {
             session.history().redo();
             assertSame(states.get(i), session, seed, "redo to " + i);
         }
+    }
+
+    @Test
+    void triesEveryKindOfEditThatThereIs() throws Exception {
+        Set<Class<?>> tried = new HashSet<>();
+        Random random = new Random(11);
+        for (int round = 0; round < 40; round++) {
+            Session session = Documents.session();
+            for (int i = 0; i < 40; i++) {
+                Edit edit = randomEdit(session, random);
+                tried.add(edit.getClass());
+                session.run(edit);
+            }
+        }
+        assertEquals(kinds(), tried);
+    }
+
+    /** Every class of the bundle's package that is an edit. */
+    private static Set<Class<?>> kinds() throws Exception {
+        Path classes = Path.of(Edit.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Set<Class<?>> kinds = new HashSet<>();
+        try (FileSystem jar = Files.isDirectory(classes) ? null : FileSystems.newFileSystem(classes);
+                Stream<Path> files = Files.list((jar == null ? classes : jar.getPath("/")).resolve("pitchstack/edit"))) {
+            for (String file : files.map(path -> path.getFileName().toString()).filter(n -> n.endsWith(".class")).toList()) {
+                Class<?> found = Class.forName("pitchstack.edit." + file.replace(".class", ""));
+                if (Edit.class.isAssignableFrom(found) && found != Edit.class) {
+                    kinds.add(found);
+                }
+            }
+        }
+        return kinds;
     }
 
     private static void assertSame(EObject expected, Session session, long seed, String when) {

@@ -34,6 +34,10 @@ class DrawTest {
     private static final double MM = 1e12;
     private static final String PLACE = "pitchstack.ui.editor.place";
 
+    private static final Map<String, String> TIPS = Map.of("Rack", "Place a long bought rack", "Pair", "Place two printed rows",
+            "Carriage", "Place a short coarse stage", "Stop", "Place a stop", "Datum", "Place the datum", "Worn",
+            "Place worn teeth", "Target", "Place a target");
+
     @TempDir
     private Path folder;
     private IEditorPart editor;
@@ -63,7 +67,7 @@ class DrawTest {
 
     private static ToolItem piece(String text) {
         return Desk.controls(Desk.shell(), control -> control instanceof ToolBar && control.isVisible()).stream()
-                .flatMap(bar -> List.of(((ToolBar) bar).getItems()).stream()).filter(item -> item.getText().equals(text))
+                .flatMap(bar -> List.of(((ToolBar) bar).getItems()).stream()).filter(item -> item.getToolTipText() != null && item.getToolTipText().startsWith(TIPS.get(text)))
                 .findFirst().orElseThrow();
     }
 
@@ -95,11 +99,11 @@ class DrawTest {
     void buildsAStackFromAnEmptyFileAndTakesAllOfItBack() throws IOException {
         open(Stacks.empty());
         List<EObject> states = new ArrayList<>(List.of(EcoreUtil.copy(session.positioner())));
-        take("Bought rack");
+        take("Rack");
         Desk.click(400, 200);
         assertEquals(List.of("Rack"), names());
         assertEquals(stage(0), Desk.selected());
-        assertFalse(piece("Bought rack").getSelection(), "one at a time");
+        assertFalse(piece("Rack").getSelection(), "one at a time");
         states.add(EcoreUtil.copy(session.positioner()));
         keyboard("pair");
         assertEquals(List.of("Rack", "Fine stage"), names());
@@ -142,20 +146,37 @@ class DrawTest {
         Desk.click(right, y);
         assertEquals("-200.000 mm", session.axis().getDatum());
         assertEquals("0.000 mm", session.axis().getHigh(), "the stop stands where it stood");
-        take("Worn teeth");
+        take("Worn");
         Point tooth = sight.baseTooth(0, 70);
         Desk.click(tooth.x, tooth.y);
-        assertEquals(70, stage(0).getBaseRow().getWorn().get(0).getFirst());
+        assertEquals(sight.baseToothAt(0, tooth.x), stage(0).getBaseRow().getWorn().get(0).getFirst());
+    }
+
+    @Test
+    void marksTheTeethThatAreDrawnOver() throws IOException {
+        open(Stacks.pair());
+        take("Worn");
+        Point from = sight.baseTooth(0, 60);
+        Point to = sight.baseTooth(0, 72);
+        Desk.press(from.x, from.y);
+        Desk.dragTo(from.x + 8, from.y);
+        Desk.dragTo(to.x, to.y - 2);
+        String worn = "teeth " + sight.baseToothAt(0, from.x) + " to " + sight.baseToothAt(0, to.x) + " are worn";
+        assertTrue(tips().contains(worn), worn + " in " + tips());
+        Desk.release(to.x, to.y - 2);
+        assertEquals(sight.baseToothAt(0, from.x), stage(0).getBaseRow().getWorn().get(0).getFirst());
+        assertEquals(sight.baseToothAt(0, to.x), stage(0).getBaseRow().getWorn().get(0).getLast());
+        assertEquals(0, stage(0).getIndex(), "nothing is moved meanwhile");
     }
 
     @Test
     void escapePutsAPieceBack() throws IOException {
         open(Stacks.pair());
-        take("Printed pair");
+        take("Pair");
         Desk.mouse(SWT.MouseMove, sight.body(1).x, sight.gapY(2), 0, 0);
         assertTrue(tips().contains("Fine stage 2, 4.9 mm, on “Fine stage”"), tips().toString());
         Desk.key(SWT.ESC, 0);
-        assertFalse(piece("Printed pair").getSelection());
+        assertFalse(piece("Pair").getSelection());
         assertEquals(List.of(), tips());
         Desk.click(sight.body(1).x, sight.body(1).y);
         assertEquals(2, names().size());

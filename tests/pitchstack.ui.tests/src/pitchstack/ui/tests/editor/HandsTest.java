@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
@@ -64,6 +65,36 @@ class HandsTest {
         assertEquals(1, session.axis().getStages().size());
         Keyboard.press("ctrl+z");
         assertEquals(2, session.axis().getStages().size());
+    }
+
+    @Test
+    void drawsAStackWithKeys() throws IOException {
+        Keyboard.press("Up", "ctrl+3");
+        assertEquals(List.of("Rack", "Carriage", "Fine stage"), names());
+        Keyboard.press("alt+Up");
+        assertEquals(List.of("Rack", "Fine stage", "Carriage"), names());
+        Keyboard.press("alt+Down", "alt+Down");
+        assertEquals(List.of("Carriage", "Rack", "Fine stage"), names());
+        Keyboard.press("ctrl+d", "ctrl+x", "ctrl+z");
+        assertEquals(List.of("Carriage", "Carriage 2", "Rack", "Fine stage"), names());
+        Keyboard.press("Down", "Down", "ctrl+c", "Up", "Up", "ctrl+v");
+        assertEquals(5, names().size(), names().toString());
+        Keyboard.press("ctrl+7");
+        assertEquals(1, session.axis().getTargets().size());
+    }
+
+    @Test
+    void typesAPitchWithKeysThatBelongToTheFieldMeanwhile() throws IOException {
+        Keyboard.press("Up", "F2", "Delete", "m", "o", "d", "u", "l", "e", "space", "2", "BackSpace", "1", "Return");
+        assertEquals("module 1", stage(0).getPitch());
+        assertEquals(2, names().size(), "Delete was for the text");
+        Keyboard.press("F2", "ctrl+c", "End", "ctrl+v", "Escape", "ctrl+z");
+        assertEquals("5 mm", stage(0).getPitch(), "Escape leaves the text, Undo is for the drawing again");
+        assertEquals(2, names().size(), "nothing was pasted as a stage");
+    }
+
+    private List<String> names() {
+        return session.axis().getStages().stream().map(Stage::getName).toList();
     }
 
     @Test

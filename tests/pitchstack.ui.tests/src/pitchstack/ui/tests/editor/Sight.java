@@ -78,6 +78,12 @@ final class Sight {
         return new Point((int) Math.round(mapping().px(edge)), bands().baseTop(stage) + Bands.STRIP / 2);
     }
 
+    /** The base tooth of a stage at a pixel. */
+    int baseToothAt(int stage, int px) {
+        return (int) Math.floor((mapping().place(px) - places().stages().get(stage).base().left())
+                / places().stages().get(stage).base().pitch());
+    }
+
     /** Pixels of so many teeth of a stage. */
     int teeth(int stage, int count) {
         return (int) Math.round(count * spec().stages().get(stage).pitch() * mapping().pxPerCount());
