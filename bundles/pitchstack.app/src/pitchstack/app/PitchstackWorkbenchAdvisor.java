@@ -41,6 +41,11 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
     }
 
     @Override
+    public void preStartup() {
+        OwnPages.keep(PlatformUI.getWorkbench().getPreferenceManager());
+    }
+
+    @Override
     public void postStartup() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         FileOpening.open(window, files);
