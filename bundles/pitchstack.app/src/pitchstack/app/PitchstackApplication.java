@@ -14,6 +14,8 @@ import org.eclipse.osgi.service.datalocation.Location;
 import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
+import pitchstack.ui.views.preferences.ShopSettings;
+import pitchstack.ui.views.preferences.WindowColours;
 
 /**
  * The program with a window. All arguments after {@value #OPEN} are names of files to open once the window stands;
@@ -41,6 +43,7 @@ public final class PitchstackApplication implements IApplication {
                 return EXIT_OK;
             }
             PlainWords.use();
+            WindowColours.use(display, ShopSettings.get().theme());
             int code = PlatformUI.createAndRunWorkbench(display, new PitchstackWorkbenchAdvisor(files(context)));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {

@@ -28,6 +28,11 @@ final class PitchstackWindowAdvisor extends WorkbenchWindowAdvisor {
         window.setShowProgressIndicator(true);
     }
 
+    @Override
+    public void postWindowOpen() {
+        FileDrop.into(getWindowConfigurer().getWindow());
+    }
+
     /** The welcome page is shown once all files are open, and only if there are none. */
     @Override
     public void openIntro() {

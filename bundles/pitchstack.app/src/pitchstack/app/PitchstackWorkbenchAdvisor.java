@@ -11,6 +11,7 @@ import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import pitchstack.ui.views.recovery.Recovery;
 
 /**
  * Names the perspective, keeps the layout between starts, and opens the files of the command line, or the welcome page
@@ -41,9 +42,15 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
     }
 
     @Override
+    public void preStartup() {
+        OwnPages.keep(PlatformUI.getWorkbench().getPreferenceManager());
+    }
+
+    @Override
     public void postStartup() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         FileOpening.open(window, files);
+        Recovery.begin(window);
         IWorkbenchPage page = window.getActivePage();
         if (page.getEditorReferences().length == 0) {
             PlatformUI.getWorkbench().getIntroManager().showIntro(window, false);

@@ -16,6 +16,10 @@ import org.eclipse.ui.statushandlers.StatusManager;
 public final class Commands {
     /** Opens a copy of the file named by {@link #PATH} as a document without a file of its own. */
     public static final String OPEN_COPY = "pitchstack.ui.editor.openCopy";
+    /** Opens the file named by {@link #PATH}, or brings its editor to the front. */
+    public static final String OPEN_FILE = "pitchstack.ui.editor.openFile";
+    /** Asks what is known, and begins a file. */
+    public static final String DESIGN = "pitchstack.ui.views.design";
     /** Opens a new stack. */
     public static final String NEW = "pitchstack.ui.editor.new";
     /** Asks for files and opens them. */

@@ -45,7 +45,16 @@ public final class AxisAnalysis {
      * @param earlier an earlier analysis, of this axis or another, or {@code null}
      */
     public static AxisAnalysis of(Positioner positioner, Axis axis, AxisAnalysis earlier) {
-        AxisReading reading = AxisReader.read(positioner, axis);
+        return of(positioner, axis, earlier, false);
+    }
+
+    /**
+     * The same.
+     *
+     * @param fractions whether inches are shown as fractions where they are such
+     */
+    public static AxisAnalysis of(Positioner positioner, Axis axis, AxisAnalysis earlier, boolean fractions) {
+        AxisReading reading = AxisReader.read(positioner, axis, fractions);
         List<Finding> findings = new ArrayList<>(reading.unreadable().isEmpty()
                 ? Checks.run(new Subject(reading.spec(), reading.current(), reading.lineWidthM()))
                 : reading.unreadable());

@@ -43,13 +43,15 @@ public final class AxisReader {
 
     private final Positioner positioner;
     private final Axis axis;
+    private final boolean fractions;
     private final List<Finding> unreadable = new ArrayList<>();
     private final List<Finding> remarks = new ArrayList<>();
     private Scale scale;
 
-    private AxisReader(Positioner positioner, Axis axis) {
+    private AxisReader(Positioner positioner, Axis axis, boolean fractions) {
         this.positioner = positioner;
         this.axis = axis;
+        this.fractions = fractions;
     }
 
     /**
@@ -59,7 +61,12 @@ public final class AxisReader {
      * @param axis one of its axes
      */
     public static AxisReading read(Positioner positioner, Axis axis) {
-        return new AxisReader(positioner, axis).read();
+        return read(positioner, axis, false);
+    }
+
+    /** The same, where inches may be shown as fractions. */
+    static AxisReading read(Positioner positioner, Axis axis, boolean fractions) {
+        return new AxisReader(positioner, axis, fractions).read();
     }
 
     private AxisReading read() {
@@ -81,7 +88,7 @@ public final class AxisReader {
 
     private Scale readScale() {
         try {
-            return Quantities.scale(positioner, axis);
+            return Quantities.scale(positioner, axis, fractions);
         } catch (QuantityException e) {
             unreadable.add(finding("rings", Place.AXIS, "", e));
             return new RotaryScale(RotaryScale.ARC_SECONDS);

@@ -38,8 +38,18 @@ public final class Quantities {
      * @throws QuantityException if the rings of a rotary axis have no common division
      */
     public static Scale scale(Positioner positioner, Axis axis) {
+        return scale(positioner, axis, false);
+    }
+
+    /**
+     * The scale of an axis.
+     *
+     * @param fractions whether inches are shown as fractions where they are such
+     * @throws QuantityException if the rings of a rotary axis have no common division
+     */
+    static Scale scale(Positioner positioner, Axis axis, boolean fractions) {
         if (axis.getKind() == AxisKind.LINEAR) {
-            return new LinearScale(unit(positioner));
+            return new LinearScale(unit(positioner), fractions);
         }
         Collection<Long> rings = axis.getStages().stream().map(Stage::getPitch)
                 .filter(text -> text != null && !text.isBlank())

@@ -41,6 +41,7 @@ public final class Session {
     private boolean played;
     private PlannedSetting proposal;
     private Long pointed;
+    private boolean fractions;
 
     /**
      * Opens a session on a document.
@@ -101,6 +102,16 @@ public final class Session {
         tell(Change.FILE);
     }
 
+    /**
+     * Shows inches as fractions where they are such, or as decimals. This belongs to the person and not to the document.
+     */
+    public void showFractions(boolean wanted) {
+        if (fractions != wanted) {
+            fractions = wanted;
+            documentChanged();
+        }
+    }
+
     /** The axis that is looked at. */
     public Axis axis() {
         return axis;
@@ -117,7 +128,7 @@ public final class Session {
 
     /** What is known of an axis now. */
     public AxisAnalysis analysis(Axis of) {
-        return analyses.computeIfAbsent(of, a -> AxisAnalysis.of(positioner, a, outdated.remove(a)));
+        return analyses.computeIfAbsent(of, a -> AxisAnalysis.of(positioner, a, outdated.remove(a), fractions));
     }
 
     /** What is known now of the axis that is looked at. */

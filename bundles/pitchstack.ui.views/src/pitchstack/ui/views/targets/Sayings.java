@@ -32,7 +32,7 @@ final class Sayings {
     /** What to do while nothing is asked. */
     static String invitation(Scale scale) {
         String example = scale.turn() > 0 ? "12.5 or 12°30'"
-                : scale.equals(new LinearScale(LengthUnit.INCH)) ? "37.625 or 37 5/8" : "742.3";
+                : scale instanceof LinearScale linear && linear.unit() == LengthUnit.INCH ? "37.625 or 37 5/8" : "742.3";
         return "Type a target, such as " + example + ", or pick a saved one, and the moves that reach it are shown here.";
     }
 }

@@ -59,7 +59,8 @@ final class WelcomePage {
         heading("Pitchstack", 2.2);
         text(PURPOSE);
         heading("Begin", 1.3);
-        begin("New stack", Commands.NEW);
+        begin("Design a new stack from travel and finest step…", Commands.DESIGN);
+        begin("New stack, to be changed", Commands.NEW);
         begin("Open a file…", Commands.ASK_AND_OPEN);
         begin("Read the user guide", Commands.GUIDE);
         List<Example> examples = commands.offers(Commands.OPEN_COPY) ? Example.all() : List.of();

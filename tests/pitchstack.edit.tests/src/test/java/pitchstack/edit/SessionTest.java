@@ -16,6 +16,7 @@ import pitchstack.core.stack.Setting;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
+import pitchstack.model.DisplayUnit;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.ShiftLimit;
 
@@ -49,6 +50,20 @@ class SessionTest {
         session.run(new ApplySetting(axis, Setting.of(3, -3)));
         assertEquals(Optional.empty(), session.preview());
         assertEquals(List.of(Change.PREVIEW, Change.DOCUMENT), heard);
+    }
+
+    /** 101 teeth of 1/4 in are 25 1/4 in. */
+    @Test
+    void showsFractionsToThosePeopleWhoWantThemAndLeavesTheDocumentAlone() {
+        session.run(new ApplySetting(axis, Setting.of(101, 0)));
+        session.positioner().setUnit(DisplayUnit.INCH);
+        axis.getStages().get(0).setPitch("0.25 in");
+        session.showFractions(true);
+        assertEquals("25 1/4 in", session.analysis().spec().scale().format(session.analysis().spec().position(session.shown())));
+        session.showFractions(false);
+        assertEquals("25.250 in", session.analysis().spec().scale().format(session.analysis().spec().position(session.shown())));
+        session.history().undo();
+        assertFalse(session.isDirty());
     }
 
     @Test

@@ -12,10 +12,18 @@ import java.util.regex.Pattern;
  * 2 540 000 000 000.
  *
  * @param unit the unit shown, and meant where none is typed
+ * @param fractions whether a position that is a whole number of 64ths of an inch is shown as one, where inches are shown:
+ *     {@code 37 5/8 in}; all others are decimals, since a rounded fraction would be a false one
  */
-public record LinearScale(LengthUnit unit) implements Scale {
+public record LinearScale(LengthUnit unit, boolean fractions) implements Scale {
+    private static final long FINEST_FRACTION = 64;
     private static final Pattern QUANTITY = Pattern.compile("\\s*([^a-zA-Zµμ\"″]+?)\\s*([a-zA-Zµμ\"″]*)\\s*");
     private static final int MM_EXPONENT = 12;
+
+    /** A scale that shows decimals. */
+    public LinearScale(LengthUnit unit) {
+        this(unit, false);
+    }
 
     @Override
     public long parse(String text) {
@@ -31,7 +39,20 @@ public record LinearScale(LengthUnit unit) implements Scale {
 
     @Override
     public String format(long count) {
-        return rounded(count, unit, unit.decimals()) + " " + unit.symbol();
+        long grain = unit.femtometres() / FINEST_FRACTION;
+        return fractions && unit == LengthUnit.INCH && count % grain == 0 ? fraction(count / grain) + " " + unit.symbol()
+                : rounded(count, unit, unit.decimals()) + " " + unit.symbol();
+    }
+
+    private static String fraction(long parts) {
+        long whole = Math.abs(parts / FINEST_FRACTION);
+        long rest = Math.abs(parts % FINEST_FRACTION);
+        String sign = parts < 0 ? "-" : "";
+        if (rest == 0) {
+            return sign + whole;
+        }
+        long common = Long.lowestOneBit(rest);
+        return sign + (whole == 0 ? "" : whole + " ") + rest / common + "/" + FINEST_FRACTION / common;
     }
 
     @Override

@@ -31,6 +31,19 @@ public record SafeWrite(Path file) {
      * @throws StackFileException if the folder or the disk does not take them
      */
     public void write(byte[] bytes) throws StackFileException {
+        write(bytes, true);
+    }
+
+    /**
+     * Writes the bytes without keeping a backup of what was there.
+     *
+     * @throws StackFileException if the folder or the disk does not take them; the old file then stands as it was
+     */
+    public void writeOver(byte[] bytes) throws StackFileException {
+        write(bytes, false);
+    }
+
+    private void write(byte[] bytes, boolean backup) throws StackFileException {
         Path target = target().toAbsolutePath();
         Path folder = target.getParent();
         requireWritable(target, folder);
@@ -38,7 +51,9 @@ public record SafeWrite(Path file) {
         try {
             try {
                 fill(fresh, bytes, FileRights.of(target));
-                keepOld(target, beside(folder));
+                if (backup) {
+                    keepOld(target, beside(folder));
+                }
                 renameOver(fresh, target);
             } finally {
                 Files.deleteIfExists(fresh);

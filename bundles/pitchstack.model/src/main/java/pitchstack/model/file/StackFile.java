@@ -59,4 +59,14 @@ public final class StackFile {
     public static void save(Positioner positioner, Path file) throws StackFileException {
         new SafeWrite(file).write(StackWriter.write(positioner, file));
     }
+
+    /**
+     * Writes a positioner as {@link #save} does, but keeps no backup of what was there: for copies that only serve until
+     * the next one.
+     *
+     * @throws StackFileException as {@link #save}
+     */
+    public static void saveCopy(Positioner positioner, Path file) throws StackFileException {
+        new SafeWrite(file).writeOver(StackWriter.write(positioner, file));
+    }
 }

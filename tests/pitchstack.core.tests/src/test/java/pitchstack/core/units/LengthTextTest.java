@@ -87,6 +87,21 @@ class LengthTextTest {
         assertEquals(decimal, inch.decimal(count));
     }
 
+    /** 1 in is 25 400 000 000 000 fm, 1/64 in 396 875 000 000 fm. */
+    @ParameterizedTest
+    @CsvSource({"955675000000000, 37 5/8 in", "-955675000000000, -37 5/8 in", "396875000000, 1/64 in", "-6350000000000, -1/4 in",
+        "0, 0 in", "304800000000000, 12 in", "955675000000001, 37.625 in", "955929000000000, 37.635 in"})
+    void areShownAsFractionsOnlyWhereTheyAreSuch(long count, String text) {
+        LinearScale fractions = new LinearScale(LengthUnit.INCH, true);
+        assertEquals(text, fractions.format(count));
+        assertTrue(Math.abs(fractions.parse(text) - count) <= 1, "what is shown can be typed");
+    }
+
+    @Test
+    void areShownAsFractionsOfInchesOnly() {
+        assertEquals("25.000 mm", new LinearScale(LengthUnit.MM, true).format(25_000_000_000_000L));
+    }
+
     @Test
     void showTheSignOfAnError() {
         assertEquals("+0.010 mm", mm.formatError(10_000_000_000L));

@@ -8,14 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Positioner;
 import pitchstack.model.file.StackFileException.Problem;
 
 /** What saving does to a real folder. */
@@ -186,5 +190,19 @@ class SavingTest {
                 () -> StackFile.save(Samples.titled("new"), file));
         assertEquals(message, e.getMessage());
         assertEquals(Problem.UNWRITABLE, e.problem());
+    }
+
+    @Test
+    void keepsNoBackupOfACopyThatOnlyServesUntilTheNext() throws IOException {
+        Path copy = folder.resolve("copy.unsaved~");
+        Positioner positioner = PitchstackFactory.eINSTANCE.createPositioner();
+        for (String title : List.of("first", "second")) {
+            positioner.setTitle(title);
+            StackFile.saveCopy(positioner, copy);
+            assertEquals(title, StackFile.load(copy).positioner().getTitle());
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            assertEquals(List.of(copy), all.toList());
+        }
     }
 }

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.editor.pictures;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.ImageTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.ui.handlers.HandlerUtil;
+import pitchstack.ui.editor.StackEditor;
+
+/** Edit &gt; Copy Drawing as Picture: what is seen of the drawing, in twice the pixels. */
+public final class CopyPictureHandler extends AbstractHandler {
+    @Override
+    public Object execute(ExecutionEvent event) {
+        if (HandlerUtil.getActiveEditor(event) instanceof StackEditor editor) {
+            FigureCanvas canvas = (FigureCanvas) editor.page().canvas();
+            Clipboard clipboard = new Clipboard(canvas.getDisplay());
+            clipboard.setContents(new Object[] {Picture.of(canvas, Picture.FOR_SCREENS)},
+                    new Transfer[] {ImageTransfer.getInstance()});
+            clipboard.dispose();
+        }
+        return null;
+    }
+}

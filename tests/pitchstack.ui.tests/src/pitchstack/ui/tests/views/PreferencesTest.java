@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.preference.IPreferenceNode;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.service.prefs.BackingStoreException;
+import pitchstack.edit.Session;
+import pitchstack.edit.start.ShopDefaults;
+import pitchstack.model.DisplayUnit;
+import pitchstack.model.Positioner;
+
+/** What a person chooses for all files, and the list of keys. */
+class PreferencesTest {
+    private static final String SHOP = "pitchstack.ui.views.preferences.shop";
+
+    private final Hands hands = new Hands();
+    private final IEclipsePreferences kept = InstanceScope.INSTANCE.getNode(ShopDefaults.NODE);
+    private Bench bench;
+
+    @BeforeEach
+    void open(@TempDir Path folder) throws BackingStoreException {
+        kept.clear();
+        bench = new Bench(folder);
+    }
+
+    @AfterEach
+    void close() throws BackingStoreException {
+        bench.clear();
+        kept.clear();
+    }
+
+    private void preferences(Consumer<Shell> fill) {
+        new Modal(hands).during("Preferences", () -> PreferencesUtil.createPreferenceDialogOn(bench.shell(), SHOP, null, null)
+                .open(), fill);
+        hands.settle();
+    }
+
+    private <T> T after(Shell dialog, String label, Class<T> kind) {
+        Label before = hands.the(dialog, Label.class, l -> l.getText().replace("&", "").equals(label));
+        var all = List.of(before.getParent().getChildren());
+        return kind.cast(all.get(all.indexOf(before) + 1));
+    }
+
+    private void type(Shell dialog, String label, String text) {
+        Text field = after(dialog, label, Text.class);
+        hands.focus(field);
+        hands.chord(SWT.CTRL, 'a');
+        hands.type(text);
+    }
+
+    private void choose(Shell dialog, String label, int choice) {
+        Combo combo = after(dialog, label, Combo.class);
+        hands.focus(combo);
+        combo.select(choice);
+        combo.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private void accept(Shell dialog) {
+        hands.focus(hands.the(dialog, Button.class, b -> b.getText().replace("&", "").startsWith("Apply and Close")));
+        hands.chord(0, ' ');
+    }
+
+    @Test
+    void keepsEachChoiceWithTheSettingsOfTheWindow() {
+        preferences(dialog -> {
+            choose(dialog, "Unit of new files", 1);
+            choose(dialog, "Inches are shown as", 1);
+            type(dialog, "Printed line width", "0.6");
+            type(dialog, "Release", "7");
+            type(dialog, "Each tooth", "0.5");
+            type(dialog, "Turning round", "2");
+            choose(dialog, "Colours", 2);
+            hands.picture(dialog, "preferences");
+            accept(dialog);
+        });
+        assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "releaseSeconds", "7",
+                "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
+        preferences(dialog -> {
+            assertEquals("7", after(dialog, "Release", Text.class).getText());
+            assertEquals(1, after(dialog, "Unit of new files", Combo.class).getSelectionIndex());
+        });
+    }
+
+    private Map<String, String> all() {
+        try {
+            return Stream.of(kept.keys()).collect(java.util.stream.Collectors.toMap(key -> key, key -> kept.get(key, "")));
+        } catch (BackingStoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void saysWhatIsWrongAndKeepsNothingOfIt() {
+        preferences(dialog -> {
+            type(dialog, "Release", "-3");
+            assertFalse(hands.all(dialog, Text.class, t -> t.getText().contains("from 0 to 3600")).isEmpty()
+                    && hands.all(dialog, Label.class, l -> l.getText().contains("from 0 to 3600")).isEmpty());
+            assertFalse(hands.the(dialog, Button.class, b -> b.getText().contains("Close")).isEnabled());
+        });
+        assertEquals(Map.of(), all());
+    }
+
+    /** 25 1/4 in are 101 teeth of 1/4 in. */
+    @Test
+    void showsFractionsInAnOpenFileAtOnce() {
+        Positioner positioner = Stacks.millimetres();
+        positioner.setUnit(DisplayUnit.INCH);
+        positioner.getAxes().get(0).getTargets().clear();
+        positioner.getAxes().get(0).setTolerance("0.005 in");
+        positioner.getAxes().get(0).setWantedStep("0.01 in");
+        positioner.getAxes().get(0).getStages().get(0).setPitch("0.25 in");
+        positioner.getAxes().get(0).getStages().get(0).setIndex(5);
+        positioner.getAxes().get(0).getStages().get(1).setPitch("0.24 in");
+        bench.open("inch", positioner);
+        assertTrue(hands.the(bench.shell(), Label.class, l -> l.getText().equals("1.250 in")).isVisible());
+        preferences(dialog -> {
+            choose(dialog, "Inches are shown as", 1);
+            accept(dialog);
+        });
+        assertTrue(hands.the(bench.shell(), Label.class, l -> l.getText().equals("1 1/4 in")).isVisible());
+        assertFalse(bench.editor().isDirty(), "what is shown is no change of the file");
+        assertEquals("25 1/4 in", bench.editor().getAdapter(Session.class).analysis().spec().scale().format(25 * 25_400_000_000_000L
+                + 6_350_000_000_000L));
+    }
+
+    @Test
+    void hasNoPagesOfThePlatform() {
+        assertEquals(List.of("pitchstack.ui.views.preferences.shop", "pitchstack.ui.views.preferences.keys"),
+                Stream.of(PlatformUI.getWorkbench().getPreferenceManager().getRootSubNodes()).map(IPreferenceNode::getId)
+                        .sorted(java.util.Comparator.reverseOrder()).toList());
+    }
+
+    @Test
+    void listsTheKeysThatAreRegistered() {
+        new Modal(hands).during("Preferences", () -> bench.command("pitchstack.ui.views.showKeys", Map.of()), dialog -> {
+            Table table = hands.the(dialog, Table.class, t -> t.getColumnCount() == 3);
+            hands.picture(dialog, "keys");
+            assertEquals("Ctrl+O", key(table, "Open File…"));
+            assertEquals("F1", key(table, "User Guide"));
+            assertEquals("Ctrl+N", key(table, "New"));
+            assertEquals("Shift+Ctrl+N", key(table, "Design a New Stack…"));
+            assertTrue(Stream.of(table.getItems()).noneMatch(item -> item.getText(0).matches(".*(Perspective|Wizard|Editor).*")),
+                    "no words for programmers");
+            hands.focus(hands.the(dialog, Text.class, t -> t.getMessage().startsWith("part of")));
+            hands.type("zoom in");
+            assertTrue(Stream.of(table.getItems()).allMatch(item -> item.getText(0).contains("Zoom In")));
+            assertTrue(table.getItemCount() > 0);
+        });
+    }
+
+    private static String key(Table table, String command) {
+        for (TableItem item : table.getItems()) {
+            if (item.getText(0).equals(command)) {
+                return item.getText(1);
+            }
+        }
+        throw new AssertionError(command + " is not listed");
+    }
+}

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Year;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.service.prefs.BackingStoreException;
+import pitchstack.edit.MoveStage;
+import pitchstack.edit.Session;
+import pitchstack.model.Positioner;
+import pitchstack.model.file.StackFile;
+import pitchstack.ui.views.recovery.Recovery;
+import pitchstack.ui.views.recovery.UnsavedCopies;
+
+/** Unsaved work, and what a program that was killed leaves of it. */
+class RecoveryTest {
+    private static final String TITLE = "Unsaved work was found";
+
+    private final Hands hands = new Hands();
+    @TempDir
+    private Path folder;
+    private Bench bench;
+
+    @BeforeEach
+    void open() {
+        bench = new Bench(folder);
+    }
+
+    @AfterEach
+    void close() {
+        bench.clear();
+        assertEquals(0, listed(), "nothing is left over");
+    }
+
+    private static int listed() {
+        try {
+            return InstanceScope.INSTANCE.getNode("pitchstack.unsaved").keys().length;
+        } catch (BackingStoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private Path file() throws IOException {
+        return folder.toRealPath().resolve("fence.pitchstack");
+    }
+
+    private Path copy() throws IOException {
+        return UnsavedCopies.beside(file());
+    }
+
+    private Session changed() throws IOException {
+        Session session = bench.open("fence", Stacks.millimetres());
+        session.run(new MoveStage(session.axis().getStages().get(0), 12));
+        Path copy = copy();
+        hands.until("the work is kept", () -> Files.exists(copy));
+        return session;
+    }
+
+    @Test
+    void keepsWorkBesideTheFileUntilItIsSaved() throws IOException {
+        Session session = changed();
+        assertEquals(12, StackFile.load(copy()).positioner().getAxes().get(0).getStages().get(0).getIndex());
+        assertEquals(0, StackFile.load(file()).positioner().getAxes().get(0).getStages().get(0).getIndex(),
+                "the file itself is untouched");
+        bench.command("org.eclipse.ui.file.save", Map.of());
+        Path copy = copy();
+        hands.until("the copy is gone", () -> Files.notExists(copy));
+        assertFalse(session.isDirty());
+        assertEquals(0, listed());
+    }
+
+    @Test
+    void dropsWorkThatIsUndoneOrClosedWithoutSaving() throws IOException {
+        Session session = changed();
+        Path copy = copy();
+        session.history().undo();
+        hands.until("the copy is gone", () -> Files.notExists(copy));
+        session.history().redo();
+        hands.until("the work is kept again", () -> Files.exists(copy));
+        bench.clear();
+        assertTrue(Files.notExists(copy));
+    }
+
+    /** Leaves the copy as a killed program does. */
+    private Positioner killed() throws IOException {
+        Session session = changed();
+        Positioner work = EcoreUtil.copy(session.positioner());
+        byte[] kept = Files.readAllBytes(copy());
+        bench.clear();
+        Files.write(copy(), kept);
+        return work;
+    }
+
+    @Test
+    void offersWhatAKilledProgramLeftAndTakesItOverAsOneChange() throws IOException {
+        Positioner work = killed();
+        Session[] session = new Session[1];
+        new Modal(hands).during(TITLE, () -> {
+            session[0] = bench.reopen("fence");
+            hands.settle();
+        }, dialog -> {
+            String said = said(dialog);
+            assertTrue(said.contains("“fence.pitchstack”") && said.contains("in 1 place")
+                    && said.contains("stage “Rack”, index: 0 → 12"), said);
+            assertTrue(said.contains(String.valueOf(Year.now().getValue())), "the day is named: " + said);
+            hands.picture(dialog, "recover");
+            answer(dialog, "Recover");
+        });
+        assertTrue(EcoreUtil.equals(work, session[0].positioner()));
+        assertTrue(bench.editor().isDirty());
+        session[0].history().undo();
+        assertEquals(0, session[0].analysis().current().index(0), "and back to the file");
+    }
+
+    @Test
+    void discardsWhatIsNotWanted() throws IOException {
+        killed();
+        new Modal(hands).during(TITLE, () -> {
+            bench.reopen("fence");
+            hands.settle();
+        }, dialog -> answer(dialog, "Discard"));
+        assertFalse(bench.editor().isDirty());
+        Path copy = copy();
+        hands.until("the copy is gone", () -> Files.notExists(copy));
+    }
+
+    @Test
+    void offersAtTheStartWhatWasInNoFileYet() throws IOException, BackingStoreException {
+        Positioner work = Stacks.plate();
+        Path apart = folder.resolve("apart.pitchstack");
+        StackFile.save(work, apart);
+        InstanceScope.INSTANCE.getNode("pitchstack.unsaved").put(apart.toString(), "");
+        new Modal(hands).during(TITLE, () -> {
+            Recovery.begin(bench.page().getWorkbenchWindow());
+            hands.settle();
+        }, dialog -> {
+            assertTrue(said(dialog).contains("A stack that was in no file yet"), said(dialog));
+            answer(dialog, "Recover");
+        });
+        assertTrue(EcoreUtil.equals(work, bench.editor().getAdapter(Session.class).positioner()));
+        assertTrue(bench.editor().isDirty());
+        bench.clear();
+        hands.until("it is not offered again", () -> Files.notExists(apart));
+    }
+
+    @Test
+    void keepsWorkApartWhereTheFolderTakesNothing() throws IOException {
+        Session session = bench.open("fence", Stacks.millimetres());
+        // A folder under the name of the copy can be neither replaced nor written.
+        Files.createDirectories(copy().resolve("in the way"));
+        session.run(new MoveStage(session.axis().getStages().get(0), 12));
+        hands.until("the work is kept elsewhere", () -> kept().anyMatch(name -> !name.startsWith(folder.toString())));
+        session.history().undo();
+        hands.until("it is dropped", () -> kept().noneMatch(name -> !name.startsWith(folder.toString())));
+        InstanceScope.INSTANCE.getNode("pitchstack.unsaved").remove(copy().toString());
+    }
+
+    private static Stream<String> kept() {
+        try {
+            return Stream.of(InstanceScope.INSTANCE.getNode("pitchstack.unsaved").keys());
+        } catch (BackingStoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private String said(Shell dialog) {
+        return String.join(" ", hands.all(dialog, Label.class, l -> true).stream().map(Label::getText).toList());
+    }
+
+    private void answer(Shell dialog, String text) {
+        hands.focus(hands.the(dialog, Button.class, b -> b.getText().replace("&", "").equals(text)));
+        hands.chord(0, ' ');
+    }
+}
