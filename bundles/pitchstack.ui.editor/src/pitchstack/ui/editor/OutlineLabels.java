@@ -5,9 +5,8 @@ import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelP
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
-import pitchstack.core.stack.AxisSpec;
+import pitchstack.analysis.AxisAnalysis;
 import pitchstack.edit.Session;
-import pitchstack.edit.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Positioner;
@@ -16,6 +15,7 @@ import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
 import pitchstack.ui.editor.parts.MarkWords;
+import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;
 
 /** Names, and behind them the numbers that tell most. */
@@ -32,9 +32,8 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
             return words(positioner.getTitle(), "");
         }
         if (element instanceof Axis axis) {
-            AxisSpec spec = session.analysis(axis).spec();
-            return words(axis.getName(),
-                    TrueMinus.in(spec.scale().format(spec.position(session.analysis(axis).current()))));
+            AxisAnalysis analysis = session.analysis(axis);
+            return words(axis.getName(), SideView.position(analysis, analysis.current()));
         }
         if (element instanceof Stage stage) {
             return words(stage.getName(), text(stage.getPitch()) + ", index " + StageWords.signed(stage.getIndex()));

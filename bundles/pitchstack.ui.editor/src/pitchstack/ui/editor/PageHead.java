@@ -86,7 +86,7 @@ final class PageHead {
         }
         playback.update(page.playback());
         AxisSpec spec = session.analysis().spec();
-        position.setText(TrueMinus.in(spec.scale().format(spec.position(session.shown()))));
+        position.setText(SideView.position(session.analysis(), session.shown()));
         note.setText(note(spec).replace("&", "&&"));
         note.setToolTipText(note(spec).isEmpty() ? null : note(spec));
         List<Axis> all = session.positioner().getAxes();
@@ -113,7 +113,7 @@ final class PageHead {
             case BARRED -> "barred teeth engaged";
         };
         String beyond = StageWords.beyond(spec, session.shown());
-        if (session.preview().isEmpty()) {
+        if (session.preview().isEmpty() || session.analysis().position(session.shown()).isEmpty()) {
             return joined(worn, beyond);
         }
         long from = spec.position(session.analysis().current());

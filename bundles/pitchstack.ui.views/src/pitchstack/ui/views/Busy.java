@@ -17,6 +17,7 @@ public final class Busy {
 
     private final Composite parent;
     private final Composite row;
+    private final Label word;
     private final ProgressBar bar;
 
     /**
@@ -31,7 +32,7 @@ public final class Busy {
         GridLayoutFactory.fillDefaults().numColumns(3).applyTo(row);
         GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).exclude(true).applyTo(row);
         row.setVisible(false);
-        Label word = new Label(row, SWT.NONE);
+        word = new Label(row, SWT.NONE);
         word.setText("Working…");
         word.setToolTipText(words);
         bar = new ProgressBar(row, SWT.HORIZONTAL);
@@ -41,8 +42,16 @@ public final class Busy {
         GridDataFactory.swtDefaults().hint(BAR_WIDTH, SWT.DEFAULT).applyTo(bar);
         Button button = new Button(row, SWT.PUSH);
         button.setText("Stop");
-        button.setToolTipText("Stops this; what was shown before stays away until something changes.");
+        button.setToolTipText("Stops this; nothing new is shown until something changes.");
         button.addListener(SWT.Selection, e -> stop.run());
+    }
+
+    /** Says in a word or two what is being done. */
+    public void say(String words) {
+        if (!word.getText().equals(words)) {
+            word.setText(words);
+            row.layout();
+        }
     }
 
     /** Shows how far the work is, from 0 to 1. */

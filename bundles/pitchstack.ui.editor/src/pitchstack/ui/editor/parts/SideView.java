@@ -2,6 +2,7 @@
 package pitchstack.ui.editor.parts;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BiConsumer;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
@@ -9,6 +10,7 @@ import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.widgets.Display;
+import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
@@ -153,8 +155,14 @@ public final class SideView {
 
     /** The carriage's position as shown, in words. */
     public String position() {
-        AxisSpec spec = session.analysis().spec();
-        return TrueMinus.in(spec.scale().format(spec.position(session.shown())));
+        return position(session.analysis(), session.shown());
+    }
+
+    /** Where a setting puts the carriage, in words; where a text of the axis cannot be read, nobody can tell. */
+    public static String position(AxisAnalysis analysis, Setting setting) {
+        OptionalLong position = analysis.position(setting);
+        return position.isPresent() ? TrueMinus.in(analysis.spec().scale().format(position.getAsLong()))
+                : "Position cannot be told";
     }
 
     /** What the ruler measures, with its unit. */

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.list;
 
-import java.util.function.DoubleSupplier;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -11,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.ISharedImages;
+import pitchstack.ui.views.Busy;
 import pitchstack.ui.views.Notice;
 
 /** The parts of the Target list view: how it is planned, what it comes to, the table, and the steps beside or below. */
@@ -24,24 +24,24 @@ final class ListPage {
     private final Composite page;
     private final ListForm form;
     private final Label figures;
-    private final BusyLine busy;
+    private final Busy busy;
     private final Notice bad;
     private final SashForm halves;
     private final ListTable table;
-    private final StopPane stop;
+    private final StopPane steps;
 
-    ListPage(Composite parent, DoubleSupplier part) {
+    ListPage(Composite parent, Runnable stop) {
         page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().margins(MARGIN, MARGIN).spacing(MARGIN, MARGIN).applyTo(page);
         form = new ListForm(page);
         figures = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(figures);
-        busy = new BusyLine(page, part);
+        busy = new Busy(page, 1, "Planning the list", stop);
         bad = new Notice(page, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
         halves = new SashForm(page, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, NARROW).applyTo(halves);
         table = new ListTable(halves);
-        stop = new StopPane(halves);
+        steps = new StopPane(halves);
         halves.setWeights(PARTS);
         halves.addListener(SWT.Resize, e -> turn());
     }
@@ -62,7 +62,7 @@ final class ListPage {
         return form;
     }
 
-    BusyLine busy() {
+    Busy busy() {
         return busy;
     }
 
@@ -70,8 +70,8 @@ final class ListPage {
         return table;
     }
 
-    StopPane stop() {
-        return stop;
+    StopPane steps() {
+        return steps;
     }
 
     /** Says what the list comes to. */

@@ -18,7 +18,7 @@ import pitchstack.edit.ApplySetting;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
 import pitchstack.model.Target;
-import pitchstack.ui.views.LatestWork;
+import pitchstack.ui.views.Background;
 
 /** Keeps the answers of the list true to one sound axis: plans it anew, away from this thread, when anything changes. */
 final class ListPlanning {
@@ -26,7 +26,7 @@ final class ListPlanning {
             + "file; how each target is reached is shown beside it.";
 
     private final ListPage page;
-    private final LatestWork<SequenceAnswer> work;
+    private final Background work;
     private final Walk walk = new Walk();
     private final Map<Axis, ListForm.Choice> choices = new WeakHashMap<>();
     private Runnable told = () -> { };
@@ -36,16 +36,11 @@ final class ListPlanning {
     private boolean outdated;
 
     ListPlanning(Composite parent) {
-        work = new LatestWork<>(parent.getDisplay(), "Plan the list", this::waiting);
-        page = new ListPage(parent, () -> work().part());
+        work = new Background(parent.getDisplay(), this::waiting);
+        page = new ListPage(parent, this::stop);
         control().addListener(SWT.Dispose, e -> rest());
         page.form().onChoice(this::chosen);
-        page.busy().onStop(this::stop);
         page.table().onSort(this::fill);
-    }
-
-    private LatestWork<SequenceAnswer> work() {
-        return work;
     }
 
     private Control control() {
@@ -65,6 +60,8 @@ final class ListPlanning {
     void show(Session shown) {
         session = shown;
         plan = null;
+        page.say("");
+        page.busy().hide();
         page.form().show(choices.getOrDefault(session.axis(), ListForm.Choice.USUAL));
         begin();
     }
@@ -150,7 +147,7 @@ final class ListPlanning {
             return;
         }
         fill();
-        work.begin(progress -> Sequences.plan(analysis.planner().orElseThrow(), request, progress),
+        work.ask("Plan the list", progress -> Sequences.plan(analysis.planner().orElseThrow(), request, progress),
                 answer -> ended(analysis, request, targets, answer));
     }
 
@@ -162,9 +159,10 @@ final class ListPlanning {
                 SequenceRequest.DEFAULT_MEMORY);
     }
 
-    private void waiting() {
+    private void waiting(double share) {
         if (!control().isDisposed()) {
-            page.busy().show(session.analysis().isPrepared() ? "Planning…" : "Preparing…");
+            page.busy().say(session.analysis().isPrepared() ? "Planning…" : "Preparing…");
+            page.busy().show(share);
         }
     }
 

@@ -46,12 +46,17 @@ final class ListTexts {
         for (int i = 0; i < entries.size(); i++) {
             if (selected.contains(entries.get(i).target())) {
                 String[] texts = RowText.of(i + 1, entries.get(i), planning.plan().orElse(null), false);
-                rows.add(COPIED.stream().map(column -> texts[column.ordinal()]).toList());
+                rows.add(COPIED.stream().map(column -> plain(texts[column.ordinal()])).toList());
             }
         }
         Clipboard clipboard = new Clipboard(shell().getDisplay());
         clipboard.setContents(new Object[] {Cells.tabs(rows)}, new Transfer[] {TextTransfer.getInstance()});
         clipboard.dispose();
+    }
+
+    /** Spreadsheets read a hyphen as a minus, and the minus of print as a letter. */
+    private static String plain(String text) {
+        return text.replace('−', '-');
     }
 
     /** Adds what is on the clipboard. */

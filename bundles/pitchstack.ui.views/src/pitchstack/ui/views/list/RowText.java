@@ -3,20 +3,18 @@ package pitchstack.ui.views.list;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pitchstack.core.plan.Answer.Nearest;
 import pitchstack.core.plan.Leg;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.stack.AxisSpec;
-import pitchstack.core.stack.Setting;
 import pitchstack.core.units.Scale;
 import pitchstack.model.Target;
+import pitchstack.ui.views.SettingText;
 
 /** The texts of the list's cells. */
-public final class RowText {
+final class RowText {
     private static final String NONE = "–";
 
     private RowText() {
@@ -57,35 +55,11 @@ public final class RowText {
             return;
         }
         PlannedSetting move = leg.move().get();
-        texts[Column.ERROR.ordinal()] = error(axis.scale(), move.error());
+        texts[Column.ERROR.ordinal()] = SettingText.error(axis.scale(), move.error());
         texts[Column.EFFORT.ordinal()] = Wording.effort(move.effortMs());
         texts[Column.REACHED.ordinal()] = axis.scale().format(move.position());
-        texts[Column.WORN.ordinal()] = worn(axis, move);
-        texts[Column.SETTING.ordinal()] = setting(axis, move.setting());
-    }
-
-    /** An error with its sign; one that would be rounded away is not called nothing: {@code +<0.0001 mm}. */
-    public static String error(Scale scale, long error) {
-        String text = scale.formatError(error);
-        boolean lost = error != 0 && text.equals(scale.formatError(0));
-        return lost ? (error > 0 ? "+<" : "-<") + scale.smallestSize() : text;
-    }
-
-    /** The stages that stand on worn teeth, or {@code no}. */
-    public static String worn(AxisSpec axis, PlannedSetting move) {
-        return move.wornStages().isEmpty() ? "no"
-                : move.wornStages().stream().map(j -> stage(axis, j)).collect(Collectors.joining(", "));
-    }
-
-    /** Where a setting has its stages: {@code Rack 12 · Fine row -3}. */
-    public static String setting(AxisSpec axis, Setting setting) {
-        return IntStream.range(0, setting.size()).mapToObj(j -> stage(axis, j) + " " + setting.index(j))
-                .collect(Collectors.joining(" · "));
-    }
-
-    private static String stage(AxisSpec axis, int j) {
-        String name = axis.stages().get(j).name();
-        return name.isBlank() ? "Stage " + (j + 1) : name;
+        texts[Column.WORN.ordinal()] = SettingText.worn(axis, move);
+        texts[Column.SETTING.ordinal()] = SettingText.setting(axis, move.setting());
     }
 
     /** Why a target is not reached, in a few words, with the nearest positions. */

@@ -22,7 +22,7 @@ final class StopChoice {
     StopChoice(ListPlanning planning) {
         this.planning = planning;
         this.table = planning.page().table();
-        this.pane = planning.page().stop();
+        this.pane = planning.page().steps();
         table.table().addListener(SWT.Selection, e -> show());
         pane.onApply(this::applyShown);
         pane.onNext(this::applyAndNext);

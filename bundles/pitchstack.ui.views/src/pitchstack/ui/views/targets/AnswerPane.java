@@ -32,7 +32,7 @@ public final class AnswerPane {
     public AnswerPane(Composite parent, int span, Runnable resized) {
         Composite pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(5, 10).applyTo(pane);
-        GridDataFactory.fillDefaults().grab(true, true).span(span, 1).applyTo(pane);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(pane);
         Fonts fonts = new Fonts(pane);
         sentence = new Label(pane, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(sentence);
@@ -59,6 +59,11 @@ public final class AnswerPane {
     /** @param listener called when Enter is pressed on one of the choices */
     void onEnter(Runnable listener) {
         choices.onEnter(listener);
+    }
+
+    /** @param listener called when more choices shall be listed */
+    void onMore(Runnable listener) {
+        choices.onMore(listener);
     }
 
     /** Says a sentence instead of an answer. */

@@ -7,18 +7,18 @@ import org.eclipse.swt.widgets.Display;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlanRequest;
-import pitchstack.ui.views.LatestWork;
+import pitchstack.ui.views.Background;
 
 /** Asks planners away from the user interface thread, and prepares them there. Only the latest question is answered. */
 public final class BackgroundPlanner {
-    private final LatestWork<Answer> work;
+    private final Background work;
 
     /**
      * @param display the user interface
      * @param waiting called on its thread when an answer takes long
      */
     public BackgroundPlanner(Display display, Runnable waiting) {
-        work = new LatestWork<>(display, "Plan", waiting);
+        work = new Background(display, share -> waiting.run());
     }
 
     /**
@@ -30,7 +30,7 @@ public final class BackgroundPlanner {
      *     in the log; not called if something newer was asked by then
      */
     public void ask(AxisAnalysis analysis, PlanRequest request, Consumer<Optional<Answer>> then) {
-        work.begin(progress -> analysis.planner().orElseThrow().plan(request), then);
+        work.ask("Plan", progress -> analysis.planner().orElseThrow().plan(request), then);
     }
 
     /** Forgets what was asked: no answer will be given. */

@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Control;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.ApplySetting;
@@ -26,6 +27,7 @@ final class Dialogue {
     private final Runnable plan = this::plan;
     private Session session;
     private boolean entered;
+    private int alternatives = Question.ALTERNATIVES;
 
     /**
      * @param page what it is shown on
@@ -36,7 +38,7 @@ final class Dialogue {
         this.page = page;
         this.drafts = drafts;
         this.picked = picked;
-        background = new BackgroundPlanner(control().getDisplay(), () -> say(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…"));
+        background = new BackgroundPlanner(control().getDisplay(), this::waiting);
         control().addListener(SWT.Dispose, e -> rest());
         page.form().onTyped(this::typed);
         page.form().onEnter(this::enter);
@@ -50,6 +52,10 @@ final class Dialogue {
             if (session != null && !session.isPlaying()) {
                 session.propose(move);
             }
+        });
+        page.answer().onMore(() -> {
+            alternatives += Question.MORE;
+            plan();
         });
         page.onApplyKey(() -> page.answer().applicable().ifPresent(this::apply));
     }
@@ -97,6 +103,7 @@ final class Dialogue {
 
     private void typed() {
         entered = false;
+        alternatives = Question.ALTERNATIVES;
         page.saved().deselect();
         picked.run();
         keep();
@@ -132,10 +139,11 @@ final class Dialogue {
     }
 
     private Question question(String target, String tolerance) {
-        return new Question(target, tolerance, page.form().question().worn());
+        return new Question(target, false, tolerance, page.form().question().worn());
     }
 
     private void show(Question question) {
+        alternatives = Question.ALTERNATIVES;
         page.form().show(question);
         entered = false;
         picked.run();
@@ -146,17 +154,28 @@ final class Dialogue {
     private void plan() {
         control().getDisplay().timerExec(-1, plan);
         AxisAnalysis analysis = session.analysis();
-        Question.Reading reading = page.form().question().read(analysis.spec(), session.shown(), analysis.last());
+        Question question = page.form().question();
+        Question.Reading reading = question.read(analysis.spec(), session.shown(), analysis.last(), alternatives);
         page.form().problem(reading);
-        page.saved().setSavable(reading instanceof Question.Reading.Asked);
+        page.form().explain(meaning(question, reading));
+        page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());
         if (reading instanceof Question.Reading.Asked asked) {
             page.answer().outdate();
             background.ask(analysis, asked.request(), found -> answered(analysis, asked, found));
             page.layout();
         } else {
             background.forget();
-            say(reading instanceof Question.Reading.Nothing ? Sayings.invitation(analysis.spec().scale()) : "");
+            Scale scale = analysis.spec().scale();
+            say(!(reading instanceof Question.Reading.Nothing) ? ""
+                    : question.relative() ? Sayings.distanceInvitation(scale) : Sayings.invitation(scale));
         }
+    }
+
+    /** A distance is read back as the position it leads to. */
+    private String meaning(Question question, Question.Reading reading) {
+        AxisSpec axis = session.analysis().spec();
+        return question.relative() && reading instanceof Question.Reading.Asked asked
+                ? Sayings.distance(axis.scale(), axis.position(session.shown()), asked.request().target()) : "";
     }
 
     private void answered(AxisAnalysis analysis, Question.Reading.Asked asked, Optional<Answer> found) {
@@ -169,6 +188,10 @@ final class Dialogue {
         }
         page.answer().show(new Planned(analysis.spec(), asked.request(), found.get()));
         page.layout();
+    }
+
+    private void waiting() {
+        say(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
     }
 
     private void say(String sentence) {

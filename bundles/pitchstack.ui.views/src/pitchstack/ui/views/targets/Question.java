@@ -11,15 +11,18 @@ import pitchstack.core.units.QuantityException;
 /**
  * What a person asks, as typed.
  *
- * @param target the wanted position; blank while none is typed
+ * @param target the wanted position, or how far from where the stages stand; blank while none is typed
+ * @param relative whether it is a distance from where the stages stand, positive towards higher positions
  * @param tolerance the largest error that counts as reached; blank for the tolerance of the axis
  * @param worn when a setting over worn teeth may be offered
  */
-record Question(String target, String tolerance, WornPolicy worn) {
+record Question(String target, boolean relative, String tolerance, WornPolicy worn) {
     /** Nothing typed yet. */
-    static final Question NONE = new Question("", "", WornPolicy.AVOID);
-    /** How many settings beside the best are offered: as many as can be read at a glance. */
+    static final Question NONE = new Question("", false, "", WornPolicy.AVOID);
+    /** How many settings beside the best are offered at first: as many as can be read at a glance. */
     static final int ALTERNATIVES = 5;
+    /** How many further ones are offered each time a person asks for more. */
+    static final int MORE = 20;
 
     /** What the typed texts come to on an axis. */
     sealed interface Reading {
@@ -54,8 +57,9 @@ record Question(String target, String tolerance, WornPolicy worn) {
      * @param axis the axis to plan on
      * @param from where its stages stand
      * @param last which way each moved last
+     * @param alternatives how many settings beside the best to list
      */
-    Reading read(AxisSpec axis, Setting from, Directions last) {
+    Reading read(AxisSpec axis, Setting from, Directions last, int alternatives) {
         long allowed;
         try {
             allowed = tolerance.isBlank() ? axis.tolerance() : axis.scale().parse(tolerance);
@@ -70,9 +74,17 @@ record Question(String target, String tolerance, WornPolicy worn) {
             return new Reading.Nothing();
         }
         try {
-            return new Reading.Asked(new PlanRequest(axis.scale().parse(target), allowed, from, last, worn, ALTERNATIVES));
+            return new Reading.Asked(new PlanRequest(position(axis, from), allowed, from, last, worn, alternatives));
         } catch (QuantityException e) {
             return new Reading.BadTarget(e.getMessage());
+        } catch (ArithmeticException tooFar) {
+            return new Reading.BadTarget("A distance of " + target.strip() + " leads farther than the program can count.");
         }
+    }
+
+    /** The target as a position. */
+    private long position(AxisSpec axis, Setting from) {
+        long typed = axis.scale().parse(target);
+        return relative ? axis.positionFrom(from, typed) : typed;
     }
 }

@@ -2,7 +2,10 @@
 package pitchstack.ui.views.targets;
 
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -19,8 +22,13 @@ final class QuestionForm {
     /** In the order of {@link WornPolicy}. */
     private static final String[] POLICIES = {"Avoid worn teeth", "Allow worn teeth", "Never use worn teeth"};
     private static final int FIELD_WIDTH = 80;
+    private static final int MODES_APART = 12;
 
+    private final Button position;
+    private final Button distance;
+    private final Label targetName;
     private final Text target;
+    private final Label meaning;
     private final Label targetUnit;
     private final Notice badTarget;
     private final Text tolerance;
@@ -31,11 +39,23 @@ final class QuestionForm {
     private boolean showing;
 
     QuestionForm(Composite parent) {
-        target = field(parent, "Target", "Where the carriage shall stand. Press Enter to plan, and Enter again to apply.");
+        new Label(parent, SWT.NONE).setText("Give");
+        Composite modes = new Composite(parent, SWT.NONE);
+        RowLayoutFactory.fillDefaults().spacing(MODES_APART).applyTo(modes);
+        GridDataFactory.fillDefaults().span(2, 1).applyTo(modes);
+        position = mode(modes, "Position", "The target is where the carriage shall stand.");
+        distance = mode(modes, "Distance from here", "The target is so far from where the stages stand now; positive towards "
+                + "higher positions, negative towards lower ones.");
+        targetName = new Label(parent, SWT.NONE);
+        target = field(parent, "Where the carriage shall stand. Press Enter to plan, and Enter again to apply.");
+        Accessibles.name(target, targetName::getText);
         targetUnit = unit(parent);
+        meaning = new Label(parent, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(meaning);
         badTarget = new Notice(parent, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
-        tolerance = field(parent, "Tolerance",
-                "The largest error that counts as reached; empty for the tolerance of the axis.");
+        new Label(parent, SWT.NONE).setText("Tolerance");
+        tolerance = field(parent, "The largest error that counts as reached; empty for the tolerance of the axis.");
+        Accessibles.name(tolerance, "Tolerance");
         toleranceUnit = unit(parent);
         badTolerance = new Notice(parent, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
         new Label(parent, SWT.NONE).setText("Worn teeth");
@@ -46,14 +66,34 @@ final class QuestionForm {
         worn.addListener(SWT.Selection, e -> tell());
         Accessibles.name(worn, "Worn teeth");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(worn);
+        show(false);
     }
 
-    private Text field(Composite parent, String name, String tooltip) {
-        new Label(parent, SWT.NONE).setText(name);
+    private Button mode(Composite parent, String text, String tooltip) {
+        Button button = new Button(parent, SWT.RADIO);
+        button.setText(text);
+        button.setToolTipText(tooltip);
+        button.addListener(SWT.Selection, e -> {
+            if (button.getSelection()) {
+                show(button == distance);
+                tell();
+            }
+        });
+        return button;
+    }
+
+    private void show(boolean relative) {
+        position.setSelection(!relative);
+        distance.setSelection(relative);
+        targetName.setText(relative ? "Distance" : "Target");
+        explain("");
+        targetName.getParent().layout();
+    }
+
+    private Text field(Composite parent, String tooltip) {
         Text text = new Text(parent, SWT.SINGLE | SWT.BORDER);
         text.setToolTipText(tooltip);
         text.addListener(SWT.Modify, e -> tell());
-        Accessibles.name(text, name);
         GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(text);
         return text;
     }
@@ -81,12 +121,13 @@ final class QuestionForm {
 
     /** What stands in the fields now. */
     Question question() {
-        return new Question(target.getText(), tolerance.getText(), WornPolicy.values()[worn.getSelectionIndex()]);
+        return new Question(target.getText(), distance.getSelection(), tolerance.getText(), WornPolicy.values()[worn.getSelectionIndex()]);
     }
 
     /** Fills the fields without telling. */
     void show(Question question) {
         showing = true;
+        show(question.relative());
         target.setText(question.target());
         tolerance.setText(question.tolerance());
         worn.select(question.worn().ordinal());
@@ -103,6 +144,13 @@ final class QuestionForm {
         targetUnit.setText(unit);
         toleranceUnit.setText(unit);
         tolerance.setMessage(axisTolerance + " (axis)");
+    }
+
+    /** Says under the target what it means, or nothing. */
+    void explain(String sentence) {
+        meaning.setText(sentence);
+        ((GridData) meaning.getLayoutData()).exclude = sentence.isEmpty();
+        meaning.setVisible(!sentence.isEmpty());
     }
 
     /** Shows under the fields what cannot be read in them. */

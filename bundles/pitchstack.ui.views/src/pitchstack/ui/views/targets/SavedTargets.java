@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -18,7 +19,7 @@ import pitchstack.ui.views.Columns;
 
 /** The targets kept in the file, to pick from. */
 final class SavedTargets {
-    private static final int ROWS = 4;
+    private static final int LEAST_ROWS = 4;
 
     private final Table table;
     private final Columns columns;
@@ -39,9 +40,23 @@ final class SavedTargets {
         Accessibles.name(table, "Saved targets");
         columns = new Columns(table, 0, "Name", "Position", "Tolerance");
         GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
-                .hint(SWT.DEFAULT, table.getHeaderHeight() + ROWS * table.getItemHeight()).applyTo(table);
+                .hint(SWT.DEFAULT, height(LEAST_ROWS)).applyTo(table);
         table.addListener(SWT.Selection, e -> selected().ifPresent(t -> picked.accept(t)));
         table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
+    }
+
+    private int height(int rows) {
+        return table.getHeaderHeight() + rows * table.getItemHeight();
+    }
+
+    /**
+     * Takes as many rows as there are targets, as far as there is room.
+     *
+     * @param most the height that may be taken, in pixels; a few rows are shown even where it is less
+     */
+    void fitWithin(int most) {
+        int room = (most - table.getHeaderHeight()) / table.getItemHeight();
+        ((GridData) table.getLayoutData()).heightHint = height(Math.max(LEAST_ROWS, Math.min(room, table.getItemCount())));
     }
 
     private static Button button(Composite parent, String text, String tooltip) {

@@ -29,6 +29,27 @@ final class Sayings {
         return axis(axis) + " stands at " + axis.scale().format(axis.position(setting));
     }
 
+    /**
+     * What a distance means: {@code 0.020 mm up from 4.000 mm: to 4.020 mm.}
+     *
+     * @param scale the scale of the axis
+     * @param from where the carriage stands
+     * @param to where it shall stand
+     */
+    static String distance(Scale scale, long from, long to) {
+        long way = scale.difference(to, from);
+        String size = scale.formatSize(way);
+        return (way == 0 ? "No distance" : size + (way > 0 ? " up" : " down")) + " from " + scale.format(from) + ": to "
+                + scale.format(to) + ". Up is towards higher positions.";
+    }
+
+    /** What to do while no distance is typed. */
+    static String distanceInvitation(Scale scale) {
+        return "Type how far to move from where the stages stand, such as " + (scale.turn() > 0 ? "0.5 or -30'"
+                : scale.equals(new LinearScale(LengthUnit.INCH)) ? "0.010 or -1/64" : "0.02 or -20 µm")
+                + ": positive is up, towards higher positions, negative is down.";
+    }
+
     /** What to do while nothing is asked. */
     static String invitation(Scale scale) {
         String example = scale.turn() > 0 ? "12.5 or 12°30'"

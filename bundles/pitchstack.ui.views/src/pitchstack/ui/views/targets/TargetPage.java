@@ -15,6 +15,8 @@ import org.eclipse.swt.widgets.Label;
 final class TargetPage {
     private static final int MARGIN = 8;
     private static final int NARROW = 60;
+    /** The saved targets take at most this part of the height, so that the answer below them is in sight. */
+    private static final double SAVED_PART = 0.4;
 
     private final ScrolledComposite scroll;
     private final Composite content;
@@ -83,6 +85,7 @@ final class TargetPage {
 
     /** Lays out anew after texts have changed. */
     void layout() {
+        saved.fitWithin((int) (SAVED_PART * scroll.getClientArea().height));
         content.layout(true, true);
         scroll.setMinHeight(content.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
     }

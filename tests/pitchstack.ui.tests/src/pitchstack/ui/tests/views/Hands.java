@@ -35,7 +35,7 @@ final class Hands {
         long end = System.currentTimeMillis() + PATIENCE_MS;
         while (!so.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
-                picture(display.getActiveShell(), "in-vain-" + what.replaceAll("\\W+", "-"));
+                picture(display.getShells()[0], "in-vain-" + what.replaceAll("\\W+", "-"));
                 fail("waited in vain until " + what);
             }
             if (!display.readAndDispatch()) {

@@ -5,13 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
@@ -19,6 +25,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +38,7 @@ import pitchstack.model.PitchstackFactory;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Positioner;
 import pitchstack.model.Target;
+import pitchstack.ui.tests.editor.FileChooser;
 
 /**
  * A list is typed, planned in every order, and set. Expected settings are those of 50 a + 49 b = x in tenths of a
@@ -51,6 +60,7 @@ class TargetListTest {
     private void show(Positioner positioner) {
         session = bench.open("List", positioner);
         bench.view("pitchstack.ui.views.list");
+        hands.until("the list is shown", () -> hands.all(shell, Table.class, this::isList).size() == 1);
     }
 
     private void show(String... positionsAndTolerances) {
@@ -77,7 +87,7 @@ class TargetListTest {
     @Test
     void listsWhatEachTargetComesTo() {
         awaits("All 2 targets are reached, beginning at 0.000 mm. Effort of all moves 23 s. One after another costs the same.");
-        assertEquals("1|First hole|10.1 mm|0.000 mm|12 s|10.100 mm|no|Rack 3 · Fine stage -1||", row(0));
+        assertEquals("1|First hole|10.1 mm|0.000 mm|12 s|10.100 mm|no|Rack 3 · Fine stage −1||", row(0));
         assertEquals("2|Second hole|24.9 mm|0.000 mm|11 s|24.900 mm|no|Rack 4 · Fine stage 1|0.02 mm|", row(1));
         hands.picture(shell, "list");
         choose("Order", "Each from where the stages stand");
@@ -110,7 +120,7 @@ class TargetListTest {
         hands.type("20 um");
         hands.enter(0);
         hands.until("it is changed", () -> positions().equals("20 um, 24.9 mm"));
-        hands.until("it is planned", () -> cell(0, "Error").equals("-0.020 mm"));
+        hands.until("it is planned", () -> cell(0, "Error").equals("−0.020 mm"));
         assertEquals("Change position of “First hole”", session.history().getUndoCommand().getLabel());
         hands.key(0, SWT.F2);
         hands.type("ten");
@@ -267,6 +277,107 @@ class TargetListTest {
         hands.until("it is planned as before", () -> cell(0, "Error").equals("0.000 mm"));
     }
 
+    /** Line 3 has no number, line 5 none either; in the header the unit is the inch, 25.4 mm. */
+    @Test
+    void pastesWhatASpreadsheetCopiesAndNamesTheBadRows() {
+        clip("Name\tPosition (in)\tNote\nSlot\t1,5\tfirst\nBad\ttwo\t\nEdge\t10 mm\t\nNone\t\t\n");
+        hands.focus(table());
+        List<String> said = new ArrayList<>();
+        hands.onceAsked(dialog -> {
+            hands.picture(dialog, "list-paste");
+            hands.all(dialog, Label.class, Label::isVisible).forEach(label -> said.add(label.getText()));
+            hands.focus(hands.the(dialog, Button.class, Button::isVisible));
+            hands.type(" ");
+        });
+        hands.chord(SWT.CTRL, 'v');
+        hands.until("the dialog was read", () -> !said.isEmpty());
+        String all = String.join("\n", said);
+        assertTrue(all.contains("2 targets were added as one change; 2 rows of what was copied could not be read."), all);
+        assertTrue(all.contains("Line 3: “two”"), all);
+        assertTrue(all.contains("Line 5: This row has no position."), all);
+        assertEquals("10.1 mm, 24.9 mm, 38.100 mm, 10.000 mm", positions());
+        assertEquals("first", session.axis().getTargets().get(2).getNote());
+        assertEquals("Paste 2 targets", session.history().getUndoCommand().getLabel());
+        hands.focus(table());
+        hands.chord(SWT.MOD1, 'z');
+        hands.until("all of it is taken back", () -> positions().equals("10.1 mm, 24.9 mm"));
+    }
+
+    @Test
+    void takesColumnsWithoutAHeaderInTheOrderOfTheList() {
+        clip("Slot\t30\t0.1\nEdge\t31\t\n");
+        hands.focus(table());
+        hands.chord(SWT.CTRL, 'v');
+        hands.until("they are there", () -> positions().equals("10.1 mm, 24.9 mm, 30.000 mm, 31.000 mm"));
+        assertEquals("Slot", session.axis().getTargets().get(2).getName());
+        assertEquals("0.100 mm", session.axis().getTargets().get(2).getTolerance());
+    }
+
+    @Test
+    void copiesRowsWithTheirAnswersSoThatTheyCanBePastedAgain() {
+        hands.until("it is planned", () -> !cell(1, "Effort").isEmpty());
+        hands.focus(table());
+        hands.chord(SWT.CTRL, 'a');
+        hands.until("both are selected", () -> says("2 targets are selected."));
+        hands.chord(SWT.CTRL, 'c');
+        hands.until("it is on the clipboard", () -> clip().startsWith("name\tposition"));
+        assertEquals(List.of("name\tposition\ttolerance\tnote\treached\terror\teffort\tworn teeth\tsetting, or why not",
+                "First hole\t10.1 mm\t\t\t10.100 mm\t0.000 mm\t12 s\tno\tRack 3 · Fine stage -1",
+                "Second hole\t24.9 mm\t0.02 mm\t\t24.900 mm\t0.000 mm\t11 s\tno\tRack 4 · Fine stage 1"),
+                clip().lines().toList());
+        hands.chord(SWT.CTRL, 'v');
+        hands.until("they are there twice", () -> session.axis().getTargets().size() == 4);
+        assertEquals("0.020 mm", session.axis().getTargets().get(3).getTolerance());
+    }
+
+    @Test
+    void exportsThePlanToAFile(@TempDir Path folder) throws IOException {
+        hands.until("it is planned", () -> !cell(1, "Effort").isEmpty());
+        Path out = folder.resolve("plan.csv");
+        FileChooser.answer("Export Plan", out, () -> tool("Export…"));
+        hands.until("it is written", () -> Files.exists(out));
+        List<String> lines = Files.readAllLines(out);
+        assertEquals("stop,name,target (mm),tolerance (mm),position (mm),error (mm),Rack index,Fine stage index,effort (s),worn,"
+                + "why not", lines.get(0));
+        assertEquals("2,Second hole,24.9,0.02,24.9,0,4,1,11,,", lines.get(2));
+    }
+
+    /** Forty targets with hundreds of settings each take seconds in a free order. */
+    @Test
+    void stopsALongPlanAndGoesOnWhenAsked() {
+        show(IntStream.range(0, 40).mapToObj(i -> (i * 7919 % 400) + " ± 8").toArray(String[]::new));
+        hands.until("it is planned", () -> says("Effort of all moves"));
+        choose("Order", "Cheapest in any order");
+        hands.until("it takes long", () -> buttons("Stop").size() == 1);
+        hands.picture(shell, "list-busy");
+        assertTrue(!cell(0, "Effort").isEmpty(), "the old answers stay");
+        hands.focus(table());
+        hands.stroke(SWT.ESC);
+        awaits("Stopped: what is shown in grey is from before.");
+        assertEquals(0, buttons("Stop").size());
+        choose("Order", "One after another");
+        awaits("Effort of all moves");
+    }
+
+    private void tool(String text) {
+        ToolItem item = hands.all(shell, ToolBar.class, ToolBar::isVisible).stream()
+                .flatMap(bar -> Arrays.stream(bar.getItems())).filter(i -> i.getText().equals(text)).findFirst().orElseThrow();
+        item.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private void clip(String text) {
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+        clipboard.dispose();
+    }
+
+    private String clip() {
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        Object text = clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        return String.valueOf(text);
+    }
+
     private void awaitSetting(Setting setting) {
         hands.until("the stages stand at " + setting, () -> session.analysis().current().equals(setting));
     }
@@ -303,7 +414,11 @@ class TargetListTest {
     }
 
     private Table table() {
-        return hands.the(shell, Table.class, t -> t.getColumnCount() == 11);
+        return hands.the(shell, Table.class, this::isList);
+    }
+
+    private boolean isList(Table table) {
+        return table.isVisible() && table.getColumnCount() == 11;
     }
 
     private List<Text> cells() {

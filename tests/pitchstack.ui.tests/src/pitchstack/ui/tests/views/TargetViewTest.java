@@ -131,6 +131,60 @@ class TargetViewTest {
         awaitSetting(Setting.of(3, -1));
     }
 
+    /** 20 µm up from 0 lies within 0.05 mm of 0; 0.2 mm down is two teeth apart, 5 · 2 − 4.9 · 2 = 0.2. */
+    @Test
+    void plansADistanceFromWhereTheStagesStand() {
+        hands.focus(target());
+        hands.type("5");
+        awaitSteps("1. Rack: 1 tooth forward, from 0 to 1.");
+        hands.enter(SWT.MOD1);
+        awaitSetting(Setting.of(1, 0));
+        Button distance = hands.the(shell, Button.class, b -> b.getText().equals("Distance from here"));
+        hands.focus(distance);
+        hands.type(" ");
+        hands.until("a distance is asked for", () -> says("Distance") && distance.getSelection());
+        hands.focus(target());
+        target().selectAll();
+        hands.type("20 um");
+        awaits("0.020 mm up from 5.000 mm: to 5.020 mm.");
+        awaitSteps("The stages stand there already.");
+        awaits("5.000 mm, 0.020 mm below the target.");
+        target().selectAll();
+        hands.type("-0.2");
+        awaits("0.200 mm down from 5.000 mm: to 4.800 mm.");
+        awaitSteps("1. Rack: 2 teeth back, from 1 to -1.", "2. Fine stage: 2 teeth forward, from 0 to 2.");
+        hands.picture(shell, "target-distance");
+        assertFalse(hands.the(shell, Button.class, b -> b.getText().startsWith("Save")).isEnabled(),
+                "a distance is no place to keep");
+        hands.enter(SWT.MOD1);
+        awaitSetting(Setting.of(-1, 2));
+        awaits("0.200 mm down from 4.800 mm: to 4.600 mm.");
+        target().selectAll();
+        hands.type("99999999 mm");
+        awaits("more than the program can hold");
+    }
+
+    /**
+     * 50 a + 49 b = 100 + d tenths of a millimetre at a = 2 + d, b = −d, for d from −10 to 10; and once more 49 teeth up and
+     * 50 down, which the 48 teeth of the fine stage leave for d up to −2: 21 + 9 settings.
+     */
+    @Test
+    void listsMoreChoicesWhenAsked() {
+        hands.focus(target());
+        hands.type("10");
+        hands.focus(tolerance());
+        hands.type("1");
+        awaits("The first 6 choices within the tolerance");
+        Table choices = hands.the(shell, Table.class, this::isChoices);
+        assertEquals("Rack 2 · Fine stage 0", choices.getItem(0).getText(4));
+        hands.focus(hands.the(shell, Button.class, b -> b.getText().equals("More choices")));
+        hands.type(" ");
+        awaits("The first 26 choices within the tolerance");
+        hands.type(" ");
+        awaits("All 30 choices within the tolerance");
+        assertEquals(30, choices.getItemCount());
+    }
+
     @Test
     void warnsOfWornTeethAndRefusesThemWhereAsked() {
         session.run(AddElement.wornRange(session.axis().getStages().get(1).getBaseRow(), NewStack.wornRange(30)));
