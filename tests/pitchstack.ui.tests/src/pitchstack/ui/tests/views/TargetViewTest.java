@@ -279,8 +279,10 @@ class TargetViewTest {
         session.run(new SetValue(session.axis().getStages().get(1), Literals.STAGE__PITCH, "wrong", "Spoil the pitch"));
         hands.until("it says so", () -> says("Axis “Axis” cannot be planned on before this is mended"));
         awaits("“wrong” is not a length");
+        awaits("Position cannot be told");
         session.history().undo();
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        hands.until("the drawing tells the position again", () -> !says("Position cannot be told"));
     }
 
     /** 45 a + 32 b = 1 with the least |a| + |b| at a = 5, b = −7. */
