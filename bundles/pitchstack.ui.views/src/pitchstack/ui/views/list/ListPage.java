@@ -17,8 +17,8 @@ import pitchstack.ui.views.Notice;
 final class ListPage {
     private static final int MARGIN = 6;
     private static final int NARROW = 60;
-    /** The steps stand beside the table where the view is at least this many times as wide as high. */
-    private static final double WIDE = 2.2;
+    /** The steps stand beside the table where below it they would leave only a few rows of it. */
+    private static final int LOW_PX = 330;
     private static final int[] PARTS = {62, 38};
 
     private final Composite page;
@@ -48,7 +48,7 @@ final class ListPage {
 
     private void turn() {
         Rectangle area = halves.getClientArea();
-        int orientation = area.width > WIDE * area.height ? SWT.HORIZONTAL : SWT.VERTICAL;
+        int orientation = area.height < LOW_PX && area.width > area.height ? SWT.HORIZONTAL : SWT.VERTICAL;
         if (halves.getOrientation() != orientation) {
             halves.setOrientation(orientation);
         }
