@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.tests.views;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.File;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -89,6 +91,18 @@ final class Hands {
     /** Presses the key of a character with modifiers held. */
     void chord(int modifiers, char character) {
         press(modifiers, 0, character);
+        settle();
+    }
+
+    /** Presses keys from outside the program, by their names such as {@code alt+Next} for Page Down. */
+    void pressOutside(String keys) {
+        try {
+            Process pressing = new ProcessBuilder("xdotool", "key", "--delay", "100", keys).inheritIO().start();
+            until("the keys are pressed", () -> !pressing.isAlive());
+            assertEquals(0, pressing.exitValue(), keys);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
         settle();
     }
 
@@ -178,7 +192,11 @@ final class Hands {
     /** Keeps a picture of the window under {@code target/screens}. */
     void picture(Shell shell, String name) {
         settle();
-        Rectangle area = shell.getBounds();
+        picture(shell.getBounds(), new File("target/screens"), name);
+    }
+
+    /** Keeps a picture of a part of the screen in a folder. */
+    void picture(Rectangle area, File folder, String name) {
         Image image = new Image(display, area.width, area.height);
         GC gc = new GC(display);
         gc.copyArea(image, area.x, area.y);
@@ -186,7 +204,6 @@ final class Hands {
         ImageLoader loader = new ImageLoader();
         loader.data = new ImageData[] {image.getImageData()};
         image.dispose();
-        File folder = new File("target/screens");
         folder.mkdirs();
         loader.save(new File(folder, name + ".png").getPath(), SWT.IMAGE_PNG);
     }
