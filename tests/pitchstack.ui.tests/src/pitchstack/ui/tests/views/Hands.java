@@ -19,6 +19,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -96,10 +97,23 @@ final class Hands {
 
     /** Presses keys from outside the program, by their names such as {@code alt+Next} for Page Down. */
     void pressOutside(String keys) {
+        outside("key", "--delay", "100", keys);
+    }
+
+    /** Clicks the middle of a control with the mouse of the screen. */
+    void clickOutside(Control control) {
+        Point middle = control.toDisplay(control.getSize().x / 2, control.getSize().y / 2);
+        outside("mousemove", String.valueOf(middle.x - 1), String.valueOf(middle.y), "sleep", "0.1", "mousemove",
+                String.valueOf(middle.x), String.valueOf(middle.y), "sleep", "0.1", "click", "1");
+    }
+
+    private void outside(String... what) {
+        List<String> command = new ArrayList<>(List.of("xdotool"));
+        command.addAll(List.of(what));
         try {
-            Process pressing = new ProcessBuilder("xdotool", "key", "--delay", "100", keys).inheritIO().start();
-            until("the keys are pressed", () -> !pressing.isAlive());
-            assertEquals(0, pressing.exitValue(), keys);
+            Process acting = new ProcessBuilder(command).inheritIO().start();
+            until("it is done", () -> !acting.isAlive());
+            assertEquals(0, acting.exitValue(), command.toString());
         } catch (IOException e) {
             throw new AssertionError(e);
         }
