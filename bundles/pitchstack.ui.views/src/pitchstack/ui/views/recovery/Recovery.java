@@ -40,14 +40,19 @@ public final class Recovery implements IPartListener2 {
         this.window = window;
     }
 
-    /** Begins to watch a window that is open, unless it is watched already, and offers what was left over. */
-    public static void begin(IWorkbenchWindow window) {
+    /**
+     * Begins to watch a window that is open, unless it is watched already, and offers what was left over.
+     *
+     * @return whether anything was
+     */
+    public static boolean begin(IWorkbenchWindow window) {
         Recovery recovery = (Recovery) window.getShell().getData(Recovery.class.getName());
         if (recovery == null) {
             recovery = new Recovery(window);
             recovery.watch();
         }
         window.getShell().getDisplay().asyncExec(recovery::offerAll);
+        return !recovery.copies.all().isEmpty();
     }
 
     private void watch() {
