@@ -32,6 +32,7 @@ public final class PitchstackApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
+        WindowColours.prepare(ShopSettings.get().theme());
         Display display = openDisplay();
         if (display == null) {
             return NO_DISPLAY;
@@ -43,7 +44,6 @@ public final class PitchstackApplication implements IApplication {
                 return EXIT_OK;
             }
             PlainWords.use();
-            WindowColours.use(display, ShopSettings.get().theme());
             int code = PlatformUI.createAndRunWorkbench(display, new PitchstackWorkbenchAdvisor(files(context)));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {

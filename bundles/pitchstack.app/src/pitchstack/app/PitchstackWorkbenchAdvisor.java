@@ -50,8 +50,12 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
     public void postStartup() {
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         FileOpening.open(window, files);
-        Recovery.begin(window);
+        boolean recovers = Recovery.begin(window);
         IWorkbenchPage page = window.getActivePage();
+        if (recovers) {
+            // What is recovered comes to the front; the welcome page would only cover it.
+            return;
+        }
         if (page.getEditorReferences().length == 0) {
             PlatformUI.getWorkbench().getIntroManager().showIntro(window, false);
         } else {

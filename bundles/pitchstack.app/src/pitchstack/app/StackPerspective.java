@@ -26,10 +26,12 @@ public final class StackPerspective implements IPerspectiveFactory {
     private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
     private static final String COVERAGE_VIEW = "pitchstack.ui.views.coverage";
     private static final String WEAR_VIEW = "pitchstack.ui.views.wear";
+    private static final String TOUR_VIEW = "pitchstack.ui.views.tour";
     private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
     /** At 1280 x 800 this leaves the drawing 650 x 470, the target 400 wide, and the outline 210. */
     private static final float OUTLINE_PART = 0.17f;
     private static final float DRAWING_WIDTH_PART = 0.62f;
+    private static final float TOUR_HEIGHT_PART = 0.35f;
     private static final float DRAWING_HEIGHT_PART = 0.68f;
     /** On a narrower screen the outline goes to the bottom, or the fields of the target would be cut off. */
     private static final int LEAST_WIDTH = 1024;
@@ -42,6 +44,8 @@ public final class StackPerspective implements IPerspectiveFactory {
         boolean narrow = Display.getCurrent().getPrimaryMonitor().getClientArea().width < LEAST_WIDTH;
         if (!narrow) {
             addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
+            // Under the outline, so that neither the target nor the strip hides what the tour says of them.
+            layout.createPlaceholderFolder("tour", IPageLayout.BOTTOM, TOUR_HEIGHT_PART, "left").addPlaceholder(TOUR_VIEW);
         }
         addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART, TARGET_VIEW,
                 LIST_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));

@@ -25,6 +25,7 @@ import pitchstack.ui.editor.files.DiskFile;
 import pitchstack.ui.editor.files.FileInput;
 import pitchstack.ui.editor.files.RecentFiles;
 import pitchstack.ui.editor.files.Saving;
+import pitchstack.ui.editor.files.Shop;
 import pitchstack.ui.editor.files.UntitledInput;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
 
@@ -48,6 +49,7 @@ public final class StackEditor extends EditorPart {
         setInput(input);
         setPartName(input.getName());
         session = session(input);
+        session.showFractions(Shop.get().fractions());
         session.addListener(listener);
         history = new HistoryCommandStack(session);
         actions = new EditorActions(this);

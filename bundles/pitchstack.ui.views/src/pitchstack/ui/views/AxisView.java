@@ -11,6 +11,7 @@ import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.views.axes.AxisSwitch;
 
 /**
  * A view of the axis that is looked at, with undo and redo of its document. It shows its page while the axis is sound;
@@ -22,6 +23,7 @@ public abstract class AxisView extends ViewPart {
     private Control page;
     private ActiveSession active;
     private HistoryActions history;
+    private AxisSwitch axes;
     private boolean sound;
 
     /**
@@ -56,6 +58,7 @@ public abstract class AxisView extends ViewPart {
         page = createPage(book);
         active = new ActiveSession(getSite().getPage(), this::switched, this::changed);
         history = new HistoryActions(active, getViewSite().getActionBars());
+        axes = new AxisSwitch(getViewSite().getActionBars());
         switched();
     }
 
@@ -94,6 +97,7 @@ public abstract class AxisView extends ViewPart {
 
     private void switched() {
         history.update();
+        setContentDescription(axes.update(active.session()));
         Session session = active.session().orElse(null);
         sound = session != null && !session.analysis().hasErrors();
         if (sound) {
@@ -117,6 +121,7 @@ public abstract class AxisView extends ViewPart {
         if (change == Change.AXIS || stillSound != sound || !stillSound) {
             switched();
         } else {
+            setContentDescription(axes.update(active.session()));
             refresh(change);
         }
     }

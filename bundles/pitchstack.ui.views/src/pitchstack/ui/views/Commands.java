@@ -20,6 +20,8 @@ public final class Commands {
     public static final String OPEN_FILE = "pitchstack.ui.editor.openFile";
     /** Asks what is known, and begins a file. */
     public static final String DESIGN = "pitchstack.ui.views.design";
+    /** Shows the first tour. */
+    public static final String TOUR = "pitchstack.ui.views.showTour";
     /** Opens a new stack. */
     public static final String NEW = "pitchstack.ui.editor.new";
     /** Asks for files and opens them. */

@@ -2,7 +2,6 @@
 package pitchstack.ui.editor.handlers;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
@@ -11,13 +10,13 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
-import pitchstack.edit.NewStack;
 import pitchstack.model.file.StackFile;
 import pitchstack.model.file.StackFileException;
 import pitchstack.ui.editor.StackEditor;
 import pitchstack.ui.editor.files.DiskFile;
 import pitchstack.ui.editor.files.FileInput;
 import pitchstack.ui.editor.files.RecentFiles;
+import pitchstack.ui.editor.files.Shop;
 import pitchstack.ui.editor.files.UntitledInput;
 
 /** Opens documents in a window. What cannot be opened is said in a dialog. */
@@ -61,7 +60,7 @@ final class Opening {
     void untitled() {
         String name = "untitled." + StackFile.EXTENSION;
         Resource document = new ResourceImpl(URI.createURI("untitled:" + name));
-        document.getContents().add(NewStack.positioner(NewStack.unit(Locale.getDefault())));
+        document.getContents().add(Shop.get().newPositioner());
         open(new UntitledInput(name, document));
     }
 

@@ -19,6 +19,7 @@ import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.WearKind;
+import pitchstack.ui.editor.files.Shop;
 
 /**
  * What placing a piece does.
@@ -31,6 +32,7 @@ public record Placing(Edit edit, String words, EObject added) {
     /** Puts a stage at a place of the stack, the lowest at 0. */
     public static Placing stage(Axis axis, int position, StageKind kind) {
         Stage stage = kind.stage(axis);
+        Shop.get().costs().giveTo(stage);
         String where = axis.getStages().isEmpty() || position == 0 ? "on the base"
                 : "on “" + axis.getStages().get(position - 1).getName() + "”";
         return new Placing(AddElement.stage(axis, position, stage), stage.getName() + ", " + stage.getPitch() + ", " + where,

@@ -15,7 +15,7 @@ import org.eclipse.swt.printing.PrinterData;
  * @param drawing the drawing
  * @param name of the print job
  */
-record PrintedPage(ImageData drawing, String name) {
+public record PrintedPage(ImageData drawing, String name) {
     private static final double MARGIN_INCHES = 0.4;
 
     /** The printable part of a page, and how the drawing stands on it, in the dots of the printer. */
@@ -25,7 +25,7 @@ record PrintedPage(ImageData drawing, String name) {
     }
 
     /** Prints it. */
-    void print(PrinterData data) {
+    public void print(PrinterData data) {
         Printer printer = new Printer(data);
         try {
             if (printer.startJob(name)) {

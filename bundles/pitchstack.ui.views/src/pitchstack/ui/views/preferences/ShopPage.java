@@ -32,8 +32,11 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     /** Id of this page. */
     public static final String ID = "pitchstack.ui.views.preferences.shop";
 
+    private static final int SENTENCE_WIDTH = 420;
+
     private final Map<Key, Control> fields = new EnumMap<>(Key.class);
     private IWorkbench workbench;
+    private Label said;
 
     @Override
     public void init(IWorkbench running) {
@@ -57,6 +60,8 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         new Label(window, SWT.NONE);
         Label later = new Label(window, SWT.WRAP);
         later.setText("Colours change when the program is started the next time.");
+        said = new Label(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SENTENCE_WIDTH, SWT.DEFAULT).applyTo(said);
         show(ShopSettings.get());
         return page;
     }
@@ -121,7 +126,9 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         }
         Optional<String> complaint = typed().entrySet().stream()
                 .flatMap(entry -> ShopDefaults.complaint(entry.getKey(), entry.getValue()).stream()).findFirst();
-        setErrorMessage(complaint.orElse(null));
+        // The dialog's own line cuts a sentence short, so the page says it.
+        said.setText(complaint.map(sentence -> "⚠  " + sentence).orElse(""));
+        said.getParent().layout();
         setValid(complaint.isEmpty());
     }
 

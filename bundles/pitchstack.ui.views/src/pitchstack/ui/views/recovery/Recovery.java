@@ -40,16 +40,29 @@ public final class Recovery implements IPartListener2 {
         this.window = window;
     }
 
-    /** Begins to watch a window that is open, and offers what was left over. */
-    public static void begin(IWorkbenchWindow window) {
-        Recovery recovery = new Recovery(window);
-        IWorkbenchPage page = window.getActivePage();
-        page.addPartListener(recovery);
-        for (IEditorReference reference : page.getEditorReferences()) {
-            recovery.partOpened(reference);
+    /**
+     * Begins to watch a window that is open, unless it is watched already, and offers what was left over.
+     *
+     * @return whether anything was
+     */
+    public static boolean begin(IWorkbenchWindow window) {
+        Recovery recovery = (Recovery) window.getShell().getData(Recovery.class.getName());
+        if (recovery == null) {
+            recovery = new Recovery(window);
+            recovery.watch();
         }
-        window.getWorkbench().addWorkbenchListener(recovery.new End());
         window.getShell().getDisplay().asyncExec(recovery::offerAll);
+        return !recovery.copies.all().isEmpty();
+    }
+
+    private void watch() {
+        window.getShell().setData(Recovery.class.getName(), this);
+        IWorkbenchPage page = window.getActivePage();
+        page.addPartListener(this);
+        for (IEditorReference reference : page.getEditorReferences()) {
+            partOpened(reference);
+        }
+        window.getWorkbench().addWorkbenchListener(new End());
     }
 
     @Override

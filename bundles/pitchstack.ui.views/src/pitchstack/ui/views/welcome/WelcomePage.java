@@ -59,6 +59,7 @@ final class WelcomePage {
         heading("Pitchstack", 2.2);
         text(PURPOSE);
         heading("Begin", 1.3);
+        begin("Take the first tour, on the cross-cut fence", Commands.TOUR);
         begin("Design a new stack from travel and finest step…", Commands.DESIGN);
         begin("New stack, to be changed", Commands.NEW);
         begin("Open a file…", Commands.ASK_AND_OPEN);

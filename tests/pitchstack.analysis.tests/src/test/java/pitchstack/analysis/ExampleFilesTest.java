@@ -24,7 +24,7 @@ class ExampleFilesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate"})
+    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate", "grid-plate", "index-table"})
     void isLaidOutAsTheProgramWritesIt(String name) throws Exception {
         Example example = Example.load(name);
         Path saved = folder.resolve("saved.pitchstack");
@@ -33,13 +33,13 @@ class ExampleFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate"})
+    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate", "grid-plate", "index-table"})
     void saysThatItIsInvented(String name) throws Exception {
         assertTrue(Example.load(name).positioner().getTitleBlock().getNotes().startsWith("Invented data"));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate"})
+    @ValueSource(strings = {"cross-cut-fence", "ram-shim", "slide-plate", "grid-plate", "index-table"})
     void hasNothingThatTheChecksWarnOf(String name) throws Exception {
         List<String> findings = Example.load(name).analysis().findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE).map(Finding::sentence).toList();
@@ -58,8 +58,10 @@ class ExampleFilesTest {
     @Test
     void isNotForgottenHere() throws Exception {
         try (Stream<Path> files = Files.list(Example.load("ram-shim").file().getParent())) {
-            assertEquals(List.of("cross-cut-fence.pitchstack", "ram-shim.pitchstack", "slide-plate.pitchstack"),
-                    files.map(file -> file.getFileName().toString()).sorted().toList());
+            assertEquals(List.of("cross-cut-fence.pitchstack", "grid-plate.pitchstack", "index-table.pitchstack",
+                    "ram-shim.pitchstack", "slide-plate.pitchstack"),
+                    files.map(file -> file.getFileName().toString())
+                            .filter(name -> name.endsWith(StackFile.EXTENSION)).sorted().toList());
         }
     }
 }

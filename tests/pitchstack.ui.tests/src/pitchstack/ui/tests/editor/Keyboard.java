@@ -22,8 +22,11 @@ final class Keyboard {
 
     /** Drags from a point of the drawing to another in many small movements. */
     static void drag(Point from, Point to) throws IOException {
-        Point start = Desk.canvas().toDisplay(from);
-        Point end = Desk.canvas().toDisplay(to);
+        dragOnScreen(Desk.canvas().toDisplay(from), Desk.canvas().toDisplay(to));
+    }
+
+    /** The same between two points of the screen. */
+    static void dragOnScreen(Point start, Point end) throws IOException {
         List<String> moves = new ArrayList<>(List.of("xdotool mousemove " + (start.x - 2) + " " + start.y, "sleep 0.1",
                 "xdotool mousemove " + start.x + " " + start.y, "sleep 0.1", "xdotool mousedown 1", "sleep 0.1"));
         for (int part = 1; part <= 30; part++) {

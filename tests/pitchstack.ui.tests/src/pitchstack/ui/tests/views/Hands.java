@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.tests.views;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.File;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,6 +19,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -89,6 +92,31 @@ final class Hands {
     /** Presses the key of a character with modifiers held. */
     void chord(int modifiers, char character) {
         press(modifiers, 0, character);
+        settle();
+    }
+
+    /** Presses keys from outside the program, by their names such as {@code alt+Next} for Page Down. */
+    void pressOutside(String keys) {
+        outside("key", "--delay", "100", keys);
+    }
+
+    /** Clicks the middle of a control with the mouse of the screen. */
+    void clickOutside(Control control) {
+        Point middle = control.toDisplay(control.getSize().x / 2, control.getSize().y / 2);
+        outside("mousemove", String.valueOf(middle.x - 1), String.valueOf(middle.y), "sleep", "0.1", "mousemove",
+                String.valueOf(middle.x), String.valueOf(middle.y), "sleep", "0.1", "click", "1");
+    }
+
+    private void outside(String... what) {
+        List<String> command = new ArrayList<>(List.of("xdotool"));
+        command.addAll(List.of(what));
+        try {
+            Process acting = new ProcessBuilder(command).inheritIO().start();
+            until("it is done", () -> !acting.isAlive());
+            assertEquals(0, acting.exitValue(), command.toString());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
         settle();
     }
 
@@ -178,7 +206,11 @@ final class Hands {
     /** Keeps a picture of the window under {@code target/screens}. */
     void picture(Shell shell, String name) {
         settle();
-        Rectangle area = shell.getBounds();
+        picture(shell.getBounds(), new File("target/screens"), name);
+    }
+
+    /** Keeps a picture of a part of the screen in a folder. */
+    void picture(Rectangle area, File folder, String name) {
         Image image = new Image(display, area.width, area.height);
         GC gc = new GC(display);
         gc.copyArea(image, area.x, area.y);
@@ -186,7 +218,6 @@ final class Hands {
         ImageLoader loader = new ImageLoader();
         loader.data = new ImageData[] {image.getImageData()};
         image.dispose();
-        File folder = new File("target/screens");
         folder.mkdirs();
         loader.save(new File(folder, name + ".png").getPath(), SWT.IMAGE_PNG);
     }

@@ -5,15 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.IPreferenceNode;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
@@ -33,6 +38,8 @@ import pitchstack.edit.Session;
 import pitchstack.edit.start.ShopDefaults;
 import pitchstack.model.DisplayUnit;
 import pitchstack.model.Positioner;
+import pitchstack.model.Stage;
+import pitchstack.ui.views.preferences.WindowColours;
 
 /** What a person chooses for all files, and the list of keys. */
 class PreferencesTest {
@@ -70,7 +77,10 @@ class PreferencesTest {
         Text field = after(dialog, label, Text.class);
         hands.focus(field);
         hands.chord(SWT.CTRL, 'a');
+        hands.key(0, SWT.DEL);
+        hands.until("it is empty", () -> field.getText().isEmpty());
         hands.type(text);
+        hands.until("it is typed", () -> text.equals(field.getText()));
     }
 
     private void choose(Shell dialog, String label, int choice) {
@@ -100,6 +110,13 @@ class PreferencesTest {
         });
         assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "releaseSeconds", "7",
                 "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
+        bench.command("pitchstack.ui.editor.new", Map.of());
+        Session fresh = bench.editor().getAdapter(Session.class);
+        assertEquals(DisplayUnit.INCH, fresh.positioner().getUnit());
+        assertEquals("0.6 mm", fresh.positioner().getLineWidth());
+        bench.select(fresh.axis());
+        bench.command("pitchstack.ui.editor.addStage", Map.of());
+        assertEquals(List.of(7.0, 7.0, 7.0), fresh.axis().getStages().stream().map(Stage::getReleaseSeconds).toList());
         preferences(dialog -> {
             assertEquals("7", after(dialog, "Release", Text.class).getText());
             assertEquals(1, after(dialog, "Unit of new files", Combo.class).getSelectionIndex());
@@ -108,7 +125,7 @@ class PreferencesTest {
 
     private Map<String, String> all() {
         try {
-            return Stream.of(kept.keys()).collect(java.util.stream.Collectors.toMap(key -> key, key -> kept.get(key, "")));
+            return Stream.of(kept.keys()).collect(Collectors.toMap(key -> key, key -> kept.get(key, "")));
         } catch (BackingStoreException e) {
             throw new AssertionError(e);
         }
@@ -118,8 +135,7 @@ class PreferencesTest {
     void saysWhatIsWrongAndKeepsNothingOfIt() {
         preferences(dialog -> {
             type(dialog, "Release", "-3");
-            assertFalse(hands.all(dialog, Text.class, t -> t.getText().contains("from 0 to 3600")).isEmpty()
-                    && hands.all(dialog, Label.class, l -> l.getText().contains("from 0 to 3600")).isEmpty());
+            assertTrue(hands.the(dialog, Label.class, l -> l.getText().contains("from 0 to 3600")).isVisible());
             assertFalse(hands.the(dialog, Button.class, b -> b.getText().contains("Close")).isEnabled());
         });
         assertEquals(Map.of(), all());
@@ -146,6 +162,42 @@ class PreferencesTest {
         assertFalse(bench.editor().isDirty(), "what is shown is no change of the file");
         assertEquals("25 1/4 in", bench.editor().getAdapter(Session.class).analysis().spec().scale().format(25 * 25_400_000_000_000L
                 + 6_350_000_000_000L));
+    }
+
+    /**
+     * The colours of a window that opens after the choice; contrast as WCAG 2.1 defines it, where 4.5 to 1 is level AA for
+     * text. The toolkit reads them when a display is opened, so each choice is tried in a program of its own.
+     */
+    @Test
+    void opensWindowsInTheColoursThatWereChosen() throws IOException, InterruptedException {
+        RGB[] dark = coloursOf("DARK");
+        RGB[] light = coloursOf("LIGHT");
+        assertTrue(luminance(dark[0]) < 0.1, "a dark ground: " + dark[0]);
+        assertTrue(luminance(light[0]) > 0.8, "a light ground: " + light[0]);
+        assertTrue((luminance(dark[1]) + 0.05) / (luminance(dark[0]) + 0.05) >= 4.5, "text can be read: " + dark[1]);
+        assertTrue((luminance(light[0]) + 0.05) / (luminance(light[1]) + 0.05) >= 4.5, "text can be read: " + light[1]);
+    }
+
+    private static RGB[] coloursOf(String theme) throws IOException, InterruptedException {
+        String path = Stream.of(ColourProbe.class, WindowColours.class, ShopDefaults.class, SWT.class)
+                .map(known -> known.getProtectionDomain().getCodeSource().getLocation().getPath())
+                .flatMap(place -> Stream.of(place, place + "/target/classes")).collect(Collectors.joining(File.pathSeparator));
+        Process probe = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", path,
+                ColourProbe.class.getName(), theme).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        String said = new String(probe.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, probe.waitFor(), said);
+        return Stream.of(said.strip().split("\\R")).map(line -> line.split(" "))
+                .map(parts -> new RGB(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]), Integer.parseInt(parts[2])))
+                .toArray(RGB[]::new);
+    }
+
+    private static double luminance(RGB colour) {
+        return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
+    }
+
+    private static double linear(int part) {
+        double share = part / 255.0;
+        return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
     }
 
     @Test

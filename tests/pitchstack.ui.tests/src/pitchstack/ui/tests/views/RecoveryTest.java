@@ -116,7 +116,7 @@ class RecoveryTest {
             hands.settle();
         }, dialog -> {
             String said = said(dialog);
-            assertTrue(said.contains("“fence.pitchstack”") && said.contains("in 1 place")
+            assertTrue(said.contains("“fence.pitchstack”") && said.contains("in 2 places")
                     && said.contains("stage “Rack”, index: 0 → 12"), said);
             assertTrue(said.contains(String.valueOf(Year.now().getValue())), "the day is named: " + said);
             hands.picture(dialog, "recover");

@@ -69,7 +69,7 @@ class WelcomeTest {
 
     @Test
     void listsEveryExampleWithWhatItShows() {
-        for (String title : List.of("Cross-cut fence", "Ram shim", "Slide plate")) {
+        for (String title : List.of("Cross-cut fence", "Grid plate", "Index table", "Ram shim", "Slide plate")) {
             assertTrue(hands.the(shell, Link.class, l -> l.getText().contains(title)).getText().contains("</a> — "), title);
         }
     }

@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import pitchstack.edit.NewStack;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
+import pitchstack.model.Positioner;
 
 /**
  * What a person has chosen for all files. It is kept with the person's settings, and handed to whoever needs it; no check
@@ -26,8 +28,6 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
     public static final String NODE = "pitchstack.shop";
     private static final String USUAL_LINE = "0.4 mm";
     private static final double LONGEST_SECONDS = 3600;
-    /** The United States, Liberia and Myanmar. */
-    private static final Set<String> INCH_COUNTRIES = Set.of("US", "LR", "MM");
 
     /** Colours of the window. */
     public enum Theme {
@@ -70,8 +70,7 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
 
     /** What holds where nothing has been chosen: the unit of the country, decimals, the system's colours. */
     public static ShopDefaults of(Locale locale) {
-        return new ShopDefaults(INCH_COUNTRIES.contains(locale.getCountry()) ? DisplayUnit.INCH : DisplayUnit.MM, false,
-                StageCosts.USUAL, Theme.SYSTEM, USUAL_LINE);
+        return new ShopDefaults(NewStack.unit(locale), false, StageCosts.USUAL, Theme.SYSTEM, USUAL_LINE);
     }
 
     /**
@@ -88,6 +87,14 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
             }
         }
         return of(texts);
+    }
+
+    /** A new positioner, as {@link NewStack} makes it, with these choices in it. */
+    public Positioner newPositioner() {
+        Positioner positioner = NewStack.positioner(unit);
+        positioner.setLineWidth(lineWidth);
+        positioner.getAxes().forEach(axis -> axis.getStages().forEach(costs::giveTo));
+        return positioner;
     }
 
     /** The texts to keep. */

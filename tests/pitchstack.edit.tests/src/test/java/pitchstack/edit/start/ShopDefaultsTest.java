@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pitchstack.edit.start.ShopDefaults.Key;
 import pitchstack.edit.start.ShopDefaults.Theme;
 import pitchstack.model.DisplayUnit;
+import pitchstack.model.Positioner;
 
 /** What a person has chosen for all files. */
 final class ShopDefaultsTest {
@@ -45,6 +46,16 @@ final class ShopDefaultsTest {
     void saysWhyATextCannotBeKept(Key key, String text, String part) {
         Optional<String> complaint = ShopDefaults.complaint(key, text);
         assertTrue(complaint.orElse("").contains(part), complaint.toString());
+    }
+
+    @Test
+    void beginsNewFilesWithWhatWasChosen() {
+        Positioner positioner = new ShopDefaults(DisplayUnit.INCH, true, new StageCosts(7, 0.25, 3), Theme.DARK, "0.6 mm")
+                .newPositioner();
+        assertEquals(DisplayUnit.INCH, positioner.getUnit());
+        assertEquals("0.6 mm", positioner.getLineWidth());
+        assertTrue(positioner.getAxes().get(0).getStages().stream().allMatch(stage -> stage.getReleaseSeconds() == 7
+                && stage.getPerToothSeconds() == 0.25 && stage.getReversalSeconds() == 3));
     }
 
     @Test

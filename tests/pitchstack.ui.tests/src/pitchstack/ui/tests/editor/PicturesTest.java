@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.editor;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DragSource;
+import org.eclipse.swt.dnd.DragSourceAdapter;
+import org.eclipse.swt.dnd.DragSourceEvent;
+import org.eclipse.swt.dnd.FileTransfer;
+import org.eclipse.swt.dnd.ImageTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.PaletteData;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.printing.Printer;
+import org.eclipse.swt.printing.PrinterData;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pitchstack.ui.editor.pictures.PageFit;
+import pitchstack.ui.editor.pictures.PrintedPage;
+
+/** The drawing on the clipboard and on paper, and files dragged in. */
+class PicturesTest {
+    private static final int FEW_COLOURS = 20;
+
+    @TempDir
+    private Path folder;
+
+    @AfterEach
+    void close() {
+        Desk.closeAll();
+    }
+
+    private Path file(String name) throws IOException {
+        return Stacks.save(Stacks.pair(), folder.resolve(name));
+    }
+
+    @Test
+    void putsTheDrawingOnTheClipboardInTwiceThePixels() throws IOException {
+        Desk.open(file("fence.pitchstack"));
+        Rectangle seen = Desk.canvas().getClientArea();
+        Keyboard.press("ctrl+shift+c");
+        Clipboard clipboard = new Clipboard(Display.getCurrent());
+        ImageData picture = (ImageData) clipboard.getContents(ImageTransfer.getInstance());
+        clipboard.dispose();
+        assertEquals(new Point(2 * seen.width, 2 * seen.height), new Point(picture.width, picture.height));
+        Set<Integer> colours = new HashSet<>();
+        for (int x = 0; x < picture.width; x += 3) {
+            for (int y = 0; y < picture.height; y += 3) {
+                colours.add(picture.getPixel(x, y));
+            }
+        }
+        assertTrue(colours.size() > FEW_COLOURS, "something is drawn: " + colours.size() + " colours");
+    }
+
+    /** 600 × 200 on 300 × 400 with margins of 20: 260 wide, so 260/600 · 200 = 86.7 high. */
+    @Test
+    void standsOnThePageAsLargeAsItsShapeAllows() {
+        assertEquals(new Rectangle(30, 40, 260, 87), new PageFit(new Rectangle(10, 20, 300, 400), 20).place(600, 200));
+        assertEquals(new Rectangle(100, 40, 120, 360), new PageFit(new Rectangle(10, 20, 300, 400), 20).place(200, 600));
+    }
+
+    /** On a computer without any printer a sentence says so, and names another way. */
+    @Test
+    void showsThePageBeforeItIsPrinted() throws IOException {
+        Desk.open(file("fence.pitchstack"));
+        String said = Answers.dialog("Print", SWT.ESC, () -> Desk.command("org.eclipse.ui.file.print"));
+        assertTrue(said.matches(Printer.getPrinterList().length > 0 ? ".*the drawing will be \\d+ mm wide.*"
+                : ".*No printer is set up.*copy the drawing as a picture.*"), said);
+    }
+
+    /**
+     * Printed into a file by the system. It is asked for a name, and where it does not listen takes one of its own in the
+     * working directory.
+     */
+    @Test
+    void printsOnePage() throws IOException {
+        PrinterData printer = Stream.of(Printer.getPrinterList()).filter(data -> data.driver.contains("File")).findFirst()
+                .orElseThrow(() -> new AssertionError("the window system cannot print into a file"));
+        Path paper = folder.resolve("paper.pdf");
+        Path other = Path.of("output.pdf").toAbsolutePath();
+        Files.deleteIfExists(other);
+        printer.printToFile = true;
+        printer.fileName = paper.toUri().toString();
+        new PrintedPage(new ImageData(400, 200, 24, new PaletteData(0xff0000, 0xff00, 0xff)), "test")
+                .print(printer);
+        Desk.until("the page is written", () -> sizeOf(paper) > 500 || sizeOf(other) > 500);
+        Path written = Files.exists(paper) ? paper : other;
+        String text = Files.readString(written, StandardCharsets.ISO_8859_1);
+        Files.deleteIfExists(other);
+        assertTrue(text.startsWith("%PDF"), "a page description");
+        assertTrue(text.contains("/Subtype /Image"), "with the drawing on it");
+    }
+
+    private static long sizeOf(Path file) {
+        try {
+            return Files.size(file);
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
+    @Test
+    void opensAFileThatIsDraggedIntoTheWindow() throws IOException {
+        Path file = file("dragged.pitchstack");
+        Shell outside = new Shell(Display.getCurrent(), SWT.NO_TRIM | SWT.ON_TOP);
+        Rectangle window = Desk.shell().getBounds();
+        outside.setBounds(window.x + 20, window.y + window.height - 60, 160, 40);
+        Label handle = new Label(outside, SWT.NONE);
+        handle.setText("drag me");
+        handle.setBounds(0, 0, 160, 40);
+        DragSource source = new DragSource(handle, DND.DROP_COPY | DND.DROP_MOVE);
+        source.setTransfer(new Transfer[] {FileTransfer.getInstance()});
+        source.addDragListener(new DragSourceAdapter() {
+            @Override
+            public void dragSetData(DragSourceEvent event) {
+                event.data = new String[] {file.toString()};
+            }
+        });
+        outside.open();
+        try {
+            Desk.settle();
+            Keyboard.dragOnScreen(handle.toDisplay(80, 20),
+                    new Point(window.x + window.width / 2, window.y + window.height / 3));
+            Desk.until("the file is open", () -> Desk.page().getActiveEditor() != null);
+            assertEquals("dragged.pitchstack", Desk.page().getActiveEditor().getTitle());
+            assertTrue(Files.exists(file), "it stays where it is");
+        } finally {
+            outside.dispose();
+        }
+        assertEquals(List.of("dragged.pitchstack"),
+                Stream.of(Desk.page().getEditorReferences()).map(reference -> reference.getTitle()).toList());
+    }
+}

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.ui.tests.views;
+
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.Session;
+import pitchstack.ui.views.welcome.Examples;
+
+/** Takes the pictures of the user guide. It is no test of anything and is run by {@code releng/pictures} alone. */
+class Pictures {
+    private static final int WIDTH = 1280;
+    private static final int HEIGHT = 800;
+
+    private final Hands hands = new Hands();
+    private final File folder = new File(System.getProperty("pictures", "target/pictures"));
+    private Bench bench;
+
+    @BeforeEach
+    void open(@TempDir Path temporary) {
+        bench = new Bench(temporary);
+        bench.shell().setBounds(0, 0, WIDTH, HEIGHT);
+        bench.page().resetPerspective();
+        hands.settle();
+    }
+
+    @AfterEach
+    void close() {
+        bench.clear();
+    }
+
+    private Session fence() {
+        bench.command("pitchstack.ui.editor.openCopy",
+                Map.of("path", Examples.file("cross-cut-fence").orElseThrow().toString()));
+        return bench.editor().getAdapter(Session.class);
+    }
+
+    private void keep(Rectangle area, String name) {
+        hands.settle();
+        hands.picture(area, folder, name);
+    }
+
+    /** The folder of tabs around what has the focus. */
+    private void keepPart(String name) {
+        hands.settle();
+        Control control = bench.shell().getDisplay().getFocusControl();
+        while (control != null && !(control instanceof CTabFolder)) {
+            control = control.getParent();
+        }
+        assertNotNull(control, name + " has no tab");
+        Rectangle area = control.getBounds();
+        keep(bench.shell().getDisplay().map(control.getParent(), null, area), name);
+    }
+
+    private void waitFor(int ms) {
+        long end = System.currentTimeMillis() + ms;
+        while (System.currentTimeMillis() < end) {
+            hands.settle();
+        }
+    }
+
+    @Test
+    void ofTheWindowAndEveryView() {
+        Session session = fence();
+        IViewPart target = bench.view("pitchstack.ui.views.target");
+        target.setFocus();
+        hands.type("37.63");
+        waitFor(1500);
+        keepPart("target");
+        bench.view("pitchstack.ui.views.coverage");
+        waitFor(2000);
+        keepPart("coverage");
+        bench.page().activate(bench.editor());
+        bench.select(session.axis().getStages().get(1));
+        waitFor(500);
+        keep(bench.shell().getBounds(), "window");
+        keepPart("drawing");
+        for (Map.Entry<String, String> view : Map.of("pitchstack.ui.views.findings", "findings",
+                "org.eclipse.ui.views.PropertySheet", "properties", "org.eclipse.ui.views.ContentOutline", "outline").entrySet()) {
+            bench.view(view.getKey());
+            waitFor(500);
+            keepPart(view.getValue());
+        }
+        for (Map.Entry<String, String> view : Map.of("pitchstack.ui.views.list", "target-list",
+                "pitchstack.ui.views.wear", "wear").entrySet()) {
+            if (PlatformUI.getWorkbench().getViewRegistry().find(view.getKey()) != null) {
+                bench.view(view.getKey());
+                waitFor(2500);
+                keepPart(view.getValue());
+            }
+        }
+        bench.command("pitchstack.ui.views.showTour", Map.of());
+        keepPart("tour");
+    }
+
+    @Test
+    void ofTheDialogs() {
+        new Modal(hands).during("Preferences", () -> PreferencesUtil.createPreferenceDialogOn(bench.shell(),
+                "pitchstack.ui.views.preferences.shop", null, null).open(), dialog -> keep(dialog.getBounds(), "preferences"));
+        new Modal(hands).during("Preferences", () -> bench.command("pitchstack.ui.views.showKeys", Map.of()),
+                dialog -> keep(dialog.getBounds(), "keys"));
+        new Modal(hands).during("Design a New Stack", () -> bench.command("pitchstack.ui.views.design", Map.of()), this::design);
+    }
+
+    private void design(Shell dialog) {
+        Consumer<String> type = text -> {
+            hands.chord(SWT.CTRL, 'a');
+            hands.type(text);
+        };
+        choose(dialog, "inches");
+        hands.focus(texts(dialog, 0));
+        type.accept("96");
+        hands.focus(texts(dialog, 1));
+        type.accept("0.010");
+        choose(dialog, "circular pitch in inches");
+        hands.focus(texts(dialog, 2));
+        type.accept("1/4");
+        keep(dialog.getBounds(), "design");
+        hands.focus(hands.the(dialog, Button.class, b -> b.getText().replace("&", "").startsWith("Next")));
+        hands.chord(0, ' ');
+        hands.until("it is worked out", () -> !hands.all(dialog, Text.class,
+                t -> t.isVisible() && t.getText().contains("finest step everywhere")).isEmpty());
+        keep(dialog.getBounds(), "design-result");
+    }
+
+    private Text texts(Shell dialog, int number) {
+        return hands.all(dialog, Text.class, t -> t.isVisible() && t.getEditable()).get(number);
+    }
+
+    private void choose(Shell dialog, String choice) {
+        Combo combo = hands.the(dialog, Combo.class, c -> c.indexOf(choice) >= 0);
+        combo.select(combo.indexOf(choice));
+        combo.notifyListeners(SWT.Selection, new Event());
+    }
+
+    @Test
+    void ofTheWelcomePage() {
+        bench.command("org.eclipse.ui.help.quickStartAction", Map.of());
+        waitFor(500);
+        keep(bench.shell().getBounds(), "welcome");
+        var welcome = PlatformUI.getWorkbench().getIntroManager();
+        welcome.closeIntro(welcome.getIntro());
+    }
+
+    @Test
+    void ofTheOtherExamples() {
+        for (String name : new String[] {"grid-plate", "index-table"}) {
+            bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file(name).orElseThrow().toString()));
+            waitFor(1500);
+            keep(bench.shell().getBounds(), name);
+        }
+    }
+}
