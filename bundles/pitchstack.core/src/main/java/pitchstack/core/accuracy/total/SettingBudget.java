@@ -54,8 +54,10 @@ public final class SettingBudget {
         }
         Optional<TwoFlankLaw.Point> held = held(stage, engaged);
         double partly = held.map(point -> point.spreadM() / averaged(stage, engaged)).orElse(1.0);
-        add(Contribution.believed("Teeth of " + stage.title(), Distribution.NORMAL,
-                ToothErrors.spreadM(stage, index) * partly));
+        Double mapped = stage.mappedM().get(index);
+        add(mapped != null ? Contribution.believed("Mapped error of " + stage.title(), Distribution.NORMAL, mapped)
+                : Contribution.believed("Teeth of " + stage.title(), Distribution.NORMAL,
+                        ToothErrors.spreadM(stage, index) * partly));
         add(Contribution.believed("Seat of " + stage.title(), Distribution.NORMAL,
                 stage.seatM() / Math.sqrt(2.0 * engaged) * partly).that(Persistence.VARIES));
         held.ifPresent(point -> add(Contribution.believed("Friction of " + stage.title(), Distribution.RECTANGULAR,

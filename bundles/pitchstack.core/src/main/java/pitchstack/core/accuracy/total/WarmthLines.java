@@ -21,7 +21,7 @@ final class WarmthLines {
     }
 
     static List<Contribution> of(AxisAccuracy axis, Setting setting) {
-        List<Growth.Part> chain = chain(axis, setting);
+        List<Growth.Part> chain = GrowthChain.of(axis, setting);
         double doubtK = axis.temperature().uncertaintyK();
         double riseK = axis.temperature().overReferenceK();
         double perK = chain.stream().mapToDouble(part -> part.lengthM() * part.expansion().perK()).sum();
@@ -37,21 +37,5 @@ final class WarmthLines {
         }
         lines.removeIf(line -> line.amount() == 0);
         return lines;
-    }
-
-    private static List<Growth.Part> chain(AxisAccuracy axis, Setting setting) {
-        List<Growth.Part> chain = new ArrayList<>();
-        double whole = 0;
-        for (int j = 0; j < axis.stages().size(); j++) {
-            StageAccuracy stage = axis.stages().get(j);
-            CountedFace face = new CountedFace(stage.rows());
-            int index = setting.index(j);
-            chain.add(new Growth.Part(stage.pitchM() * face.basePitches(index), stage.base().expansion()));
-            chain.add(new Growth.Part(stage.pitchM() * face.riderPitches(index), stage.rider().expansion()));
-            whole += stage.pitchM() * index;
-        }
-        double placed = -whole;
-        axis.work().ifPresent(work -> chain.add(new Growth.Part(placed, work)));
-        return chain;
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ import pitchstack.core.accuracy.budget.BudgetResult;
 import pitchstack.core.accuracy.material.Expansion;
 import pitchstack.core.accuracy.rack.RackTolerance;
 import pitchstack.core.accuracy.teeth.TwoFlankLaw;
+import pitchstack.core.accuracy.thermal.Growth;
 import pitchstack.core.accuracy.thermal.Temperature;
 import pitchstack.core.stack.Setting;
 
@@ -119,6 +121,25 @@ class SettingBudgetTest {
         assertEquals(1.167639 * free.repeating(), partly.repeating(), 1e-10);
         double seat = 1.167639 * 10e-6 / Math.sqrt(40);
         assertEquals(Math.hypot(seat, law.at(half, 0.3).deadBandM() / Math.sqrt(3)), partly.varying(), 1e-11);
+    }
+
+    @Test
+    void aMapTakesThePlaceOfTheTeethAtItsIndicesOnly() {
+        RowAccuracy row = Accuracies.printed(0, 30e-6);
+        StageAccuracy plain = Accuracies.stage("s", 5e-3, 100, 20, 0, row, row, 0);
+        StageAccuracy mapped = new StageAccuracy("s", plain.rows(), 5e-3, row, row, 0, Optional.empty(), Map.of(7, 2e-6));
+        assertEquals(2e-6, of(Accuracies.at20(0, mapped), Setting.of(7)).combined(), 1e-15);
+        assertEquals(of(Accuracies.at20(0, plain), Setting.of(8)).combined(),
+                of(Accuracies.at20(0, mapped), Setting.of(8)).combined());
+    }
+
+    /** 610 mm steel and 132.3 mm PLA from 15 to 28 °C, against 742.3 mm of steel work: 132.3 mm of the difference. */
+    @Test
+    void theChainOfASettingSwingsWithTheSeason() {
+        AxisAccuracy axis = new AxisAccuracy(List.of(RACK, PRINTED), 0, Optional.empty(), 0, new Temperature(20, 0),
+                Optional.of(Accuracies.STEEL), false);
+        Growth swing = Growth.between(GrowthChain.of(axis, AT_742), 15, new Temperature(28, 0));
+        assertEquals(0.1323 * (68e-6 - 11.5e-6) * 13, swing.valueM(), 1e-12);
     }
 
     @Test
