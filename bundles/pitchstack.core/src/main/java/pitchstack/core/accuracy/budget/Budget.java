@@ -2,6 +2,7 @@
 package pitchstack.core.accuracy.budget;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
@@ -59,6 +60,11 @@ public final class Budget {
                         + "eigenvalue " + eigenvalue);
             }
         }
+    }
+
+    /** The combined standard uncertainty alone. */
+    public double combined() {
+        return root(Arrays.stream(parts()).sum());
     }
 
     /** Combines the contributions and expands to 95 %. */
