@@ -24,6 +24,7 @@ import pitchstack.core.stack.Setting;
 import pitchstack.edit.Property.Entry;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Positioner;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
@@ -96,6 +97,14 @@ class UndoTest {
         assertTrue(EcoreUtil.equals(expected, session.positioner()), "seed " + seed + ", " + when);
     }
 
+    /** Another document: this one as it is now, with another title and a further axis. */
+    private static Positioner other(Session session, Random random) {
+        Positioner copy = EcoreUtil.copy(session.positioner());
+        copy.setTitle("title " + random.nextInt(10));
+        copy.getAxes().add(EcoreUtil.copy(copy.getAxes().get(0)));
+        return copy;
+    }
+
     private static Edit randomEdit(Session session, Random random) {
         Axis axis = session.axis();
         List<EObject> removable = new ArrayList<>();
@@ -105,7 +114,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(20)) {
+        return switch (stages == 0 ? 3 : random.nextInt(21)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -118,14 +127,15 @@ class UndoTest {
             case 8 -> shuffled(axis, random);
             case 9 -> axis.getTargets().isEmpty() ? AddElement.target(axis, target(random))
                     : new RemoveTargets(axis.getTargets().subList(0, 1 + random.nextInt(axis.getTargets().size())));
-            case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
-            case 17 -> change(axis, random);
             case 10 -> new ReorderStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(stages));
             case 11 -> PasteStages.duplicate(axis.getStages().get(random.nextInt(stages)));
             case 12 -> PasteStages.of(axis, random.nextInt(stages + 1), axis.getStages().subList(0, random.nextInt(1, stages + 1)));
             case 13 -> resized(randomRow(axis, random), random);
             case 14 -> new PlaceStop(axis, session.analysis().spec().scale(), random.nextBoolean(), random.nextInt());
             case 15 -> new MoveDatum(axis, session.analysis().spec(), random.nextInt());
+            case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
+            case 17 -> change(axis, random);
+            case 18 -> new TakeOver(session.positioner(), other(session, random), "Take over");
             default -> typed(session, random);
         };
     }
