@@ -16,12 +16,15 @@ final class Combinations {
     final long[] offset;
     final int[] start;
     final int[] entry;
+    /** Divides the difference of any two offsets; 0 where there is but one. */
+    final long step;
     private final int[] shift;
     private final int[] mask;
     private final Buckets buckets;
 
     /** Takes over the arrays. */
-    Combinations(Block[] blocks, long[] offset, int[] start, int[] entry) {
+    Combinations(Block[] blocks, long[] offset, int[] start, int[] entry, long step) {
+        this.step = step;
         this.blocks = blocks;
         this.offset = offset;
         this.start = start;
@@ -118,6 +121,8 @@ final class Combinations {
         return switch (efforts.length) {
             case 1 -> efforts[0][code];
             case 2 -> sum(efforts[0][code >>> shift[0]], efforts[1][code & mask[1]]);
+            case 3 -> sum(sum(efforts[0][code >>> shift[0]], efforts[1][code >>> shift[1] & mask[1]]),
+                    efforts[2][code & mask[2]]);
             default -> {
                 long sum = 0;
                 for (int b = 0; b < efforts.length; b++) {
@@ -155,7 +160,7 @@ final class Combinations {
         }
         newStart[groups] = kept;
         return kept == size() ? this : new Combinations(blocks, Arrays.copyOf(newOffset, groups),
-                Arrays.copyOf(newStart, groups + 1), Arrays.copyOf(newEntry, kept));
+                Arrays.copyOf(newStart, groups + 1), Arrays.copyOf(newEntry, kept), step);
     }
 
     private boolean allows(int code, Wear worst) {

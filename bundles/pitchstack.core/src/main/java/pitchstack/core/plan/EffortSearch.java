@@ -51,6 +51,9 @@ final class EffortSearch {
     }
 
     private void walk(int level, long base, long effort, int worn) {
+        if (!space.canMeet(level, base, low(effort), high(effort))) {
+            return;
+        }
         if (level == space.outer.length) {
             scan(base, effort, worn);
             return;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,11 @@ import java.util.Optional;
 final class NearestSearch {
     private final SearchSpace space;
     private final boolean below;
+    /**
+     * Whether only nearer settings are looked for, and the cheapest at the nearest place afterwards: where stages are walked
+     * in one another, too many may stand at one place to look at each.
+     */
+    private final boolean strict;
     private final Moves moves;
     private final BlockMoves[] blocks;
     private final int[] indices;
@@ -23,6 +29,7 @@ final class NearestSearch {
     private NearestSearch(SearchSpace space, boolean below, Moves moves) {
         this.space = space;
         this.below = below;
+        this.strict = space.outer.length > 1;
         this.moves = moves;
         this.blocks = moves.blocks();
         this.indices = new int[moves.count()];
@@ -44,7 +51,19 @@ final class NearestSearch {
                 search.enter(window);
             }
         }
-        return Optional.ofNullable(search.best);
+        return search.strict && search.best != null ? search.cheapest(windows) : Optional.ofNullable(search.best);
+    }
+
+    /** The setting of least effort as near as the best. */
+    private Optional<Candidate> cheapest(List<Window> windows) {
+        List<Window> places = new ArrayList<>();
+        for (Window around : windows) {
+            long place = around.center() + (below ? -best.distance() : best.distance());
+            if (around.low() <= place && place <= around.high()) {
+                places.add(new Window(around.center(), place, place));
+            }
+        }
+        return EffortSearch.best(space, places, moves, 1).stream().findFirst();
     }
 
     private void enter(Window next) {
@@ -58,16 +77,23 @@ final class NearestSearch {
     }
 
     private void narrow() {
-        if (best != null && below) {
-            low = Math.max(low, window.center() - best.distance());
-        } else if (best != null) {
-            high = Math.min(high, window.center() + best.distance());
+        if (best == null) {
+            return;
+        }
+        long wanted = strict ? best.distance() - 1 : best.distance();
+        if (below) {
+            low = Math.max(low, window.center() - wanted);
+        } else {
+            high = Math.min(high, window.center() + wanted);
         }
     }
 
     private void walk(int level, long base, long effort, int worn) {
         if (level == space.outer.length) {
             scan(base, effort, worn);
+            return;
+        }
+        if (low > high || !space.canMeet(level, base, low, high)) {
             return;
         }
         StageTable table = space.outer[level];

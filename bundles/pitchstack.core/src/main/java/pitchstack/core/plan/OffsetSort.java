@@ -15,6 +15,8 @@ final class OffsetSort {
     private final Block[] blocks;
     private final int entries;
     private final long lowest;
+    /** Divides all differences, 0 where there is one offset. */
+    private final long common;
     private final long unit;
     /** By block and setting, the offset above the block's smallest in units. */
     private final long[][] steps;
@@ -30,16 +32,17 @@ final class OffsetSort {
         this.entries = entries;
         this.code = new int[entries];
         long low = 0;
-        long common = 0;
+        long step = 0;
         for (Block block : blocks) {
             long least = Arrays.stream(block.offset).min().orElse(0);
             low += least;
             for (long offset : block.offset) {
-                common = gcd(common, offset - least);
+                step = gcd(step, offset - least);
             }
         }
         this.lowest = low;
-        this.unit = Math.max(1, common);
+        this.common = step;
+        this.unit = Math.max(1, step);
         this.steps = new long[blocks.length][];
         for (int b = 0; b < blocks.length; b++) {
             long least = Arrays.stream(blocks[b].offset).min().orElse(0);
@@ -47,7 +50,8 @@ final class OffsetSort {
         }
     }
 
-    private static long gcd(long a, long b) {
+    /** The greatest number that divides both; the other one where one is 0. */
+    static long gcd(long a, long b) {
         while (b != 0) {
             long rest = a % b;
             a = b;
@@ -58,7 +62,7 @@ final class OffsetSort {
 
     Combinations sorted() {
         if (entries == 0) {
-            return new Combinations(blocks, new long[0], new int[1], new int[0]);
+            return new Combinations(blocks, new long[0], new int[1], new int[0], common);
         }
         long most = Arrays.stream(steps).mapToLong(block -> Arrays.stream(block).max().orElse(0)).sum();
         return most < Math.max(1024L, (long) COUNTERS_PER_ENTRY * entries) ? counted((int) most) : radixSorted();
@@ -93,7 +97,7 @@ final class OffsetSort {
         for (int k = 0; k < entries; k++) {
             entry[place[key[k]]++] = code[k];
         }
-        return new Combinations(blocks, offset, start, entry);
+        return new Combinations(blocks, offset, start, entry, common);
     }
 
     private Combinations radixSorted() {
@@ -115,8 +119,8 @@ final class OffsetSort {
             }
         }
         start[groups] = entries;
-        return groups == entries ? new Combinations(blocks, offset, start, entry)
-                : new Combinations(blocks, Arrays.copyOf(offset, groups), Arrays.copyOf(start, groups + 1), entry);
+        return groups == entries ? new Combinations(blocks, offset, start, entry, common)
+                : new Combinations(blocks, Arrays.copyOf(offset, groups), Arrays.copyOf(start, groups + 1), entry, common);
     }
 
     private interface Sink {

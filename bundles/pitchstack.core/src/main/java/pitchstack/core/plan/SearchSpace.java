@@ -25,8 +25,12 @@ final class SearchSpace {
     private final ShiftRule.Check[][] checks;
     /** The smallest offset of everything after each outer stage. */
     private final long[] restLow;
+    private final long lowest;
     /** The largest. */
     private final long[] restHigh;
+
+    /** The greatest number by which places can differ that have one beginning; the first for all places. */
+    private final long[] step;
 
     /** A space; the list must have an entry for {@link #first} and {@link #last} to be asked. */
     SearchSpace(StageTable[] outer, Combinations list, Wear worst, long datum, ShiftRule.Check[][] checks,
@@ -42,18 +46,39 @@ final class SearchSpace {
                 && Arrays.stream(list.blocks).allMatch(Block::isTabled);
         this.restLow = new long[outer.length];
         this.restHigh = new long[outer.length];
+        this.step = new long[outer.length + 1];
+        step[outer.length] = list.step;
         long low = list.size() == 0 ? 0 : list.lowest();
         long high = list.size() == 0 ? 0 : list.highest();
         for (int level = outer.length - 1; level >= 0; level--) {
             restLow[level] = low;
             restHigh[level] = high;
+            step[level] = OffsetSort.gcd(step[level + 1], outer[level].step());
             low += outer[level].lowest();
             high += outer[level].highest();
         }
+        this.lowest = datum + low;
     }
 
     boolean isEmpty() {
         return list.size() == 0;
+    }
+
+    /**
+     * Whether some place that the pitches allow lies between two others; where pitches have a common measure, that spares
+     * walking through many settings none of which can meet a narrow window. Only asked where stages are walked in one
+     * another: with one stage and a list to look up it is not worth it.
+     *
+     * @param level the first outer stage that has no index yet
+     * @param base datum and offsets of the stages before
+     */
+    boolean canMeet(int level, long base, long low, long high) {
+        if (outer.length == 1 || step[level] == 1) {
+            return true;
+        }
+        long start = level == 0 ? lowest : base + restLow[level - 1];
+        return step[level] == 0 ? low <= start && start <= high
+                : Math.floorDiv(high - start, step[level]) * step[level] >= low - start;
     }
 
     /** The smallest index of an outer stage from which what follows can still come up to a place. */

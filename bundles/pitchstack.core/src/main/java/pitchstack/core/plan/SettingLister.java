@@ -56,6 +56,9 @@ final class SettingLister {
     }
 
     private void walk(int level, long base, int worn) {
+        if (!space.canMeet(level, base, window.low(), window.high())) {
+            return;
+        }
         if (level == space.outer.length) {
             scan(base, worn);
             return;

@@ -109,6 +109,15 @@ final class StageTable {
         return largestError;
     }
 
+    /** The greatest number that divides the difference of any two offsets; 0 where there is one index. */
+    long step() {
+        long step = last > first ? offset(first + 1) - lowest : 0;
+        for (int n = first + 2; n <= last && step > 1 && largestError > 0; n++) {
+            step = OffsetSort.gcd(step, offset(n) - lowest);
+        }
+        return step;
+    }
+
     /** The pitch, by which offsets grow but for the errors of single indices. */
     long pitch() {
         return pitch;

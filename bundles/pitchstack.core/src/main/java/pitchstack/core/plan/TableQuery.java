@@ -25,17 +25,10 @@ public final class TableQuery {
     private final WornPolicy worn;
     private final Moves moves;
     /** With teeth no worse than are readily taken; null where each target has to be searched for. */
-    private final GroupEfforts readily;
-    private GroupEfforts atMost;
-    private final StageTable coarse;
-    private final StageMoves stage;
-    /** The best so far. */
-    private GroupEfforts in;
-    private long effort;
-    private long error;
-    private long center;
-    private int index;
-    private int group;
+    private final TableSearch readily;
+    private TableSearch atMost;
+    /** The one that found the last target. */
+    private TableSearch in;
 
     TableQuery(Planner planner, Setting from, Directions last, WornPolicy worn) {
         this.planner = planner;
@@ -45,9 +38,7 @@ public final class TableQuery {
         this.worn = worn;
         this.moves = Moves.from(prepared, from, last);
         SearchSpace space = prepared.space(worn == WornPolicy.ALLOW ? Wear.WORN : Wear.CLEAN);
-        this.readily = space.separable ? new GroupEfforts(space, moves) : null;
-        this.coarse = space.outer[0];
-        this.stage = moves.stage(coarse.stage);
+        this.readily = space.separable ? new TableSearch(space, moves) : null;
     }
 
     /** Whether to prepare for a number of targets takes less time than to search for each. */
@@ -65,7 +56,7 @@ public final class TableQuery {
         if (readily == null) {
             return planned(target, tolerance).map(p -> OptionalLong.of(p.effortMs())).orElse(OptionalLong.empty());
         }
-        return search(target, tolerance) ? OptionalLong.of(effort) : OptionalLong.empty();
+        return search(target, tolerance) ? OptionalLong.of(in.effort()) : OptionalLong.empty();
     }
 
     /**
@@ -82,8 +73,9 @@ public final class TableQuery {
         if (!search(target, tolerance)) {
             return Optional.empty();
         }
-        long position = planner.axis().scale().wrap(center + error);
-        return Optional.of(new TableEntry(Setting.of(indices(index, in.best[group])), position, error, effort));
+        Candidate found = in.best();
+        long position = planner.axis().scale().wrap(found.place());
+        return Optional.of(new TableEntry(Setting.of(found.indices()), position, found.error(), found.effort()));
     }
 
     /**
@@ -96,9 +88,7 @@ public final class TableQuery {
         if (readily == null || !search(target, tolerance)) {
             return planner.plan(request(target, tolerance));
         }
-        int entry = in.best[group];
-        Candidate found = new Candidate(center + error, error, effort, worn(index, entry), indices(index, entry));
-        return new Answer.Reached(planner.planned(found, planner.axis().scale().wrap(target), moves), List.of());
+        return new Answer.Reached(planner.planned(in.best(), planner.axis().scale().wrap(target), moves), List.of());
     }
 
     private Optional<PlannedSetting> planned(long target, long tolerance) {
@@ -115,103 +105,18 @@ public final class TableQuery {
             throw new IllegalArgumentException("The tolerance must be at least 0, not " + tolerance);
         }
         List<Window> windows = prepared.travel.within(planner.axis().scale().wrap(target), tolerance);
-        return search(windows, readily) || worn == WornPolicy.AVOID && prepared.space(Wear.WORN) != readily.space
-                && search(windows, atMost());
+        in = readily;
+        if (!in.search(windows) && worn == WornPolicy.AVOID && prepared.space(Wear.WORN) != readily.space()) {
+            in = atMost();
+            return in.search(windows);
+        }
+        return in.isFound();
     }
 
-    private GroupEfforts atMost() {
+    private TableSearch atMost() {
         if (atMost == null) {
-            atMost = new GroupEfforts(prepared.space(Wear.WORN), moves);
+            atMost = new TableSearch(prepared.space(Wear.WORN), moves);
         }
         return atMost;
-    }
-
-    private boolean search(List<Window> windows, GroupEfforts groups) {
-        in = groups;
-        effort = Long.MAX_VALUE;
-        if (!groups.space.isEmpty()) {
-            for (int w = 0; w < windows.size(); w++) {
-                walk(windows.get(w));
-            }
-        }
-        return effort < Long.MAX_VALUE;
-    }
-
-    /** Walks the coarse stage outwards, on the side where the next index costs less. */
-    private void walk(Window window) {
-        SearchSpace space = in.space;
-        int lowest = space.first(0, space.datum, window.low());
-        int highest = space.last(0, space.datum, window.high());
-        int up = Math.max(lowest, Math.min(highest, stage.from));
-        int down = up - 1;
-        long upCost = stage.effort(up);
-        long downCost = stage.effort(down);
-        while (up <= highest || down >= lowest) {
-            boolean goUp = down < lowest || up <= highest && upCost <= downCost;
-            int n = goUp ? up : down;
-            long cost = goUp ? upCost : downCost;
-            if (in.all > effort - cost) {
-                return;
-            }
-            if (goUp) {
-                upCost = stage.effort(++up);
-            } else {
-                downCost = stage.effort(--down);
-            }
-            if (coarse.wear(n) <= space.worst.ordinal() && stage.allows(n)) {
-                scan(window, n, cost);
-            }
-        }
-    }
-
-    private void scan(Window window, int n, long cost) {
-        long[] offset = in.space.list.offset;
-        long base = in.space.datum + coarse.offset(n);
-        long high = window.high() - base;
-        int g = in.space.list.firstAtLeast(window.low() - base);
-        while (g < offset.length && offset[g] <= high) {
-            int end = Math.min(offset.length, GroupEfforts.nextRun(g));
-            if (in.isRunAbove(g, effort - cost)) {
-                g = end;
-                continue;
-            }
-            for (; g < end && offset[g] <= high; g++) {
-                long least = in.least[g];
-                if (least <= effort - cost && least != GroupEfforts.NO_WAY) {
-                    offer(window, n, g, cost + least, base + offset[g] - window.center());
-                }
-            }
-        }
-    }
-
-    private void offer(Window window, int n, int g, long cost, long off) {
-        if (cost < effort || isBetter(n, g, off)) {
-            effort = cost;
-            error = off;
-            index = n;
-            group = g;
-            center = window.center();
-        }
-    }
-
-    /** Whether a setting of the same effort comes before the best in the order of {@link Candidate#BY_EFFORT}. */
-    private boolean isBetter(int n, int g, long off) {
-        if (Math.abs(off) != Math.abs(error)) {
-            return Math.abs(off) < Math.abs(error);
-        }
-        Candidate one = new Candidate(0, off, 0, worn(n, in.best[g]), indices(n, in.best[g]));
-        Candidate other = new Candidate(0, error, 0, worn(index, in.best[group]), indices(index, in.best[group]));
-        return Candidate.BY_EFFORT.compare(one, other) < 0;
-    }
-
-    private int worn(int n, int entry) {
-        return coarse.worn(n) + in.space.list.worn(entry);
-    }
-
-    private int[] indices(int n, int entry) {
-        int[] indices = new int[moves.count()];
-        indices[coarse.stage] = n;
-        in.space.list.copyIndices(entry, indices);
-        return indices;
     }
 }
