@@ -28,6 +28,9 @@ class NamesTest {
     @AfterEach
     void close() {
         Desk.closeAll();
+        // Other tests count on the views that are in front at first.
+        Desk.page().resetPerspective();
+        Desk.settle();
     }
 
     @Test
