@@ -114,12 +114,18 @@ final class PageHead {
         };
         String beyond = StageWords.beyond(spec, session.shown());
         if (session.preview().isEmpty()) {
-            return joined(worn, beyond);
+            return joined(worn, beyond, proposed(spec));
         }
         long from = spec.position(session.analysis().current());
         String moved = TrueMinus.in(spec.scale().formatError(spec.scale().difference(spec.position(session.shown()), from)) + " from "
                 + spec.scale().format(from));
         return joined(moved, worn, beyond);
+    }
+
+    /** What the dashed outlines in the drawing stand for. */
+    private String proposed(AxisSpec spec) {
+        return session.proposal().filter(move -> !move.steps().isEmpty())
+                .map(move -> TrueMinus.in("dashed: " + spec.scale().format(move.position()))).orElse("");
     }
 
     private static String joined(String... parts) {

@@ -89,8 +89,13 @@ final class PlacePolicy extends GraphicalEditPolicy {
             return Optional.empty();
         }
         return piece == Piece.WORN ? worn((CreateRequest) request)
-                : Placing.mark(piece, host.axis(), scene.spec(), scene.spec().position(view.session().shown()),
+                : Placing.mark(piece, host.axis(), scene.spec(), carriage(scene),
                         scene.snapped(at.x));
+    }
+
+    /** Where numbers too large give no position, the datum does as well for telling left from right. */
+    private long carriage(Scene scene) {
+        return view.session().analysis().position(view.session().shown()).orElse(scene.spec().datum());
     }
 
     /** The teeth that are clicked, or drawn over from the first to the last. */

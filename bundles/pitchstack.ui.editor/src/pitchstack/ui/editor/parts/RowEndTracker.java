@@ -36,7 +36,8 @@ final class RowEndTracker extends SimpleDragTracker {
 
     private ResizeRow edit() {
         double pitchPx = view.pitchPx(stage().number());
-        int outwards = (start ? -1 : 1) * getDragMoveDelta().width;
+        // A rider row is drawn about the middle of its body, so that it grows at both ends by half.
+        int outwards = (start ? -1 : 1) * getDragMoveDelta().width * (row.isBase() ? 1 : 2);
         int teeth = pitchPx <= 0 ? 0 : ResizeRow.allowed(row.row(), (int) Math.round(outwards / pitchPx));
         return new ResizeRow(row.row(), start ? teeth : 0, start ? 0 : teeth);
     }

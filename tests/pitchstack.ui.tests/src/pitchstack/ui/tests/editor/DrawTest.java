@@ -264,6 +264,22 @@ class DrawTest {
         assertEquals(1, stage(0).getStart(), "a tooth before tooth 0 is counted");
     }
 
+    /** A rider row is drawn about its middle: when its end goes out by two teeth, so does the other, and four are new. */
+    @Test
+    void lengthensARiderRowByAnEndThatFollowsThePointer() throws IOException {
+        open(Stacks.pair());
+        editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(stage(0).getRiderRow()));
+        Desk.settle();
+        Point end = sight.riderEnd(0);
+        int two = sight.teeth(0, 2);
+        Desk.press(end.x, end.y);
+        Desk.dragTo(end.x - 10, end.y);
+        Desk.dragTo(end.x + two, end.y);
+        Desk.release(end.x + two, end.y);
+        assertEquals(34, stage(0).getRiderRow().getTeeth());
+        assertEquals(0, stage(0).getStart());
+    }
+
     @Test
     void cutsARowAtItsStart() throws IOException {
         open(Stacks.pair());

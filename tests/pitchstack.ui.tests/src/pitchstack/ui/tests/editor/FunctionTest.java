@@ -105,8 +105,8 @@ class FunctionTest {
         Desk.sleep(300);
         Desk.settle();
         assertEquals(Setting.of(3, 0), session.shown(), "it waits");
-        Keyboard.press("F6");
-        Desk.until("it goes on", () -> note().startsWith("Step 2 of 2: lift"));
+        Desk.command("pitchstack.ui.editor.play");
+        assertTrue(note().startsWith("Step 2 of 2: ") && !note().endsWith(", paused"), note());
         Desk.command("pitchstack.ui.editor.play");
         assertTrue(note().endsWith(", paused"), note());
         session.run(new MoveStage(session.axis().getStages().get(0), 7));
@@ -124,6 +124,8 @@ class FunctionTest {
         PlanRequest far = new PlanRequest(200_000_000_000_000L, 0, session.analysis().current(), WornPolicy.AVOID, 0);
         session.propose(((Answer.Reached) session.analysis().planner().orElseThrow().plan(far)).best());
         Desk.until("the ghost is drawn", () -> marked(sight.body(1).y) > before);
+        assertTrue(Desk.controls(Desk.shell(), control -> control instanceof Label label && label.isVisible()
+                && label.getText().equals("dashed: 200.000 mm")).size() == 1, "and it is said what it is");
         session.propose(null);
         Desk.until("the ghost is gone", () -> marked(sight.body(1).y) == before);
     }

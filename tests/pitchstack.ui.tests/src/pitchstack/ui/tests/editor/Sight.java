@@ -78,6 +78,12 @@ final class Sight {
         return new Point((int) Math.round(mapping().px(edge)), bands().baseTop(stage) + Bands.STRIP / 2);
     }
 
+    /** The far end of a rider row on the strip above its teeth. */
+    Point riderEnd(int stage) {
+        double edge = places().stages().get(stage).rider().edge(places().stages().get(stage).rider().teeth());
+        return new Point((int) Math.round(mapping().px(edge)), bands().riderTop(stage) + Bands.STRIP / 2);
+    }
+
     /** The base tooth of a stage at a pixel. */
     int baseToothAt(int stage, int px) {
         return (int) Math.floor((mapping().place(px) - places().stages().get(stage).base().left())
