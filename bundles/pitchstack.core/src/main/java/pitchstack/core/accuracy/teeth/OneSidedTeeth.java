@@ -69,16 +69,40 @@ public final class OneSidedTeeth {
         return IntStream.range(0, offsetsM.length).mapToDouble(i -> stiffnessesNPerM[i] * (highest - offsetsM[i])).sum();
     }
 
-    /** The position for teeth of one stiffness whose offsets are sorted, without making an object. */
-    static double sortedSeatM(double[] sortedM, double forceOverStiffnessM) {
-        double sum = forceOverStiffnessM;
-        for (int m = 0; m < sortedM.length - 1; m++) {
-            sum += sortedM[m];
-            double x = sum / (m + 1);
-            if (x <= sortedM[m + 1]) {
-                return x;
+    /**
+     * How many of some teeth of one stiffness bear, without sorting them or making an object: all are tried, those that the
+     * row would not reach are dropped, and so on until none is (Michelot 1986). Each dropping lowers the row, so one that is
+     * dropped never comes back.
+     *
+     * @param offsetsM where each comes to bear; those that bear are moved to the front
+     * @param forceOverStiffnessM force over the stiffness of a tooth, above 0
+     */
+    static int bearing(double[] offsetsM, double forceOverStiffnessM) {
+        int count = offsetsM.length;
+        while (true) {
+            double x = meanM(offsetsM, count, forceOverStiffnessM);
+            int kept = 0;
+            for (int i = 0; i < count; i++) {
+                double offset = offsetsM[i];
+                if (offset < x) {
+                    offsetsM[i] = offsetsM[kept];
+                    offsetsM[kept++] = offset;
+                }
             }
+            // None is left where the force is so small that the row stands on equal teeth to the last digit.
+            if (kept == count || kept == 0) {
+                return count;
+            }
+            count = kept;
         }
-        return (sum + sortedM[sortedM.length - 1]) / sortedM.length;
+    }
+
+    /** The position where the first so many bear. */
+    static double meanM(double[] offsetsM, int count, double forceOverStiffnessM) {
+        double sum = forceOverStiffnessM;
+        for (int i = 0; i < count; i++) {
+            sum += offsetsM[i];
+        }
+        return sum / count;
     }
 }

@@ -65,11 +65,12 @@ public final class SeatSimulation {
     private double draw() {
         fill(leftM);
         fill(rightM);
-        double left = OneSidedTeeth.sortedSeatM(leftM, forceOverStiffnessM);
-        double right = OneSidedTeeth.sortedSeatM(rightM, forceOverStiffnessM);
-        int bears = below(leftM, left) + below(rightM, right);
+        int lefts = OneSidedTeeth.bearing(leftM, forceOverStiffnessM);
+        int rights = OneSidedTeeth.bearing(rightM, forceOverStiffnessM);
+        double x = (OneSidedTeeth.meanM(leftM, lefts, forceOverStiffnessM)
+                - OneSidedTeeth.meanM(rightM, rights, forceOverStiffnessM)) / 2;
+        int bears = lefts + rights;
         double share = bears / (2.0 * row.teeth());
-        double x = (left - right) / 2;
         sum += x;
         squares += x * x;
         bearing += share;
@@ -78,22 +79,13 @@ public final class SeatSimulation {
         return x;
     }
 
-    /** Errors of one side along the row, then in the order in which they bear. */
+    /** Errors of one side along the row. */
     private void fill(double[] errorsM) {
         double error = random.nextGaussian();
         for (int i = 0; i < errorsM.length; i++) {
             errorsM[i] = row.scatterM() * error;
             error = keep * error + renew * random.nextGaussian();
         }
-        Arrays.sort(errorsM);
-    }
-
-    private static int below(double[] sortedM, double x) {
-        int count = 0;
-        while (count < sortedM.length && sortedM[count] < x) {
-            count++;
-        }
-        return count;
     }
 
     private SimulatedSeats found(double[] positionsM) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.core.accuracy.teeth;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -32,7 +33,6 @@ class OneSidedTeethTest {
         Seat seat = new OneSidedTeeth(TEN, 1).seat(force);
         assertEquals(position, seat.positionM(), 1e-12);
         assertEquals(bearing, seat.bearing());
-        assertEquals(position, OneSidedTeeth.sortedSeatM(Arrays.stream(TEN).sorted().toArray(), force), 1e-12);
     }
 
     @Test
@@ -83,6 +83,28 @@ class OneSidedTeethTest {
             }
             assertEquals(low, new OneSidedTeeth(offsets, stiffnesses).seat(force).positionM(), 1e-9, "seed " + seed);
         }
+    }
+
+    /** Seeds 0 to 999. */
+    @Test
+    void findsTheSameWithoutSorting() {
+        for (long seed = 0; seed < 1000; seed++) {
+            Random random = new Random(seed);
+            double[] offsets = random.doubles(1 + random.nextInt(40), -10, 10).toArray();
+            double force = random.nextDouble() * random.nextInt(200) + 1e-9;
+            Seat seat = new OneSidedTeeth(offsets, 1).seat(force);
+            double[] shuffled = offsets.clone();
+            int bearing = OneSidedTeeth.bearing(shuffled, force);
+            assertEquals(seat.bearing(), bearing, "seed " + seed);
+            assertEquals(seat.positionM(), OneSidedTeeth.meanM(shuffled, bearing, force), 1e-10, "seed " + seed);
+            assertArrayEquals(Arrays.stream(offsets).sorted().toArray(), Arrays.stream(shuffled).sorted().toArray());
+        }
+    }
+
+    @Test
+    void standsOnEqualTeethWhereTheForceIsNextToNothing() {
+        assertEquals(2, OneSidedTeeth.bearing(new double[] {3, 5, 3}, 1e-30));
+        assertEquals(1, OneSidedTeeth.bearing(new double[] {3}, 1e-30));
     }
 
     @Test
