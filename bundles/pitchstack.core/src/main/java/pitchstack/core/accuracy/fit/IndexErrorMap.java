@@ -19,7 +19,8 @@ import pitchstack.core.units.Scale;
  *
  * @param stage which stage, from 0
  * @param byIndex the errors, of indices read at least twice
- * @param deviationM standard deviation of one reading, pooled from the repeats
+ * @param deviationM standard deviation of one reading, pooled from the repeats, and at least the least that any reading
+ *     states: a coarse instrument repeats itself without being right
  * @param freedom its degrees of freedom
  */
 public record IndexErrorMap(int stage, SortedMap<Integer, Estimate> byIndex, double deviationM, int freedom) {
@@ -49,10 +50,15 @@ public record IndexErrorMap(int stage, SortedMap<Integer, Estimate> byIndex, dou
         return series.entrySet().stream()
                 .max(Map.Entry.<Setting, TreeMap<Integer, List<Double>>>comparingByValue((a, b) -> a.size() - b.size())
                         .thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getValue).filter(one -> one.size() >= FEWEST_INDICES).map(one -> of(stage, one));
+                .map(Map.Entry::getValue).filter(one -> one.size() >= FEWEST_INDICES)
+                .map(one -> of(stage, one, statedM(fit)));
     }
 
-    private static IndexErrorMap of(int stage, TreeMap<Integer, List<Double>> readings) {
+    private static double statedM(PitchFit fit) {
+        return fit.residuals().stream().mapToDouble(residual -> residual.reading().uncertaintyM()).min().orElseThrow();
+    }
+
+    private static IndexErrorMap of(int stage, TreeMap<Integer, List<Double>> readings, double statedM) {
         double squares = 0;
         int freedom = 0;
         double level = 0;
@@ -62,7 +68,7 @@ public record IndexErrorMap(int stage, SortedMap<Integer, Estimate> byIndex, dou
             freedom += some.size() - 1;
             level += mean / readings.size();
         }
-        double deviation = Math.sqrt(squares / freedom);
+        double deviation = Math.max(statedM, Math.sqrt(squares / freedom));
         TreeMap<Integer, Estimate> errors = new TreeMap<>();
         for (Map.Entry<Integer, List<Double>> one : readings.entrySet()) {
             errors.put(one.getKey(), new Estimate(mean(one.getValue()) - level,

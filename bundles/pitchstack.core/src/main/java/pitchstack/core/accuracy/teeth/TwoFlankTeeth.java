@@ -17,7 +17,6 @@ public final class TwoFlankTeeth {
     private final OneSidedTeeth right;
     private final double cos;
     private final double sin;
-    private final double stiffnessNPerM;
 
     /**
      * Teeth.
@@ -34,7 +33,6 @@ public final class TwoFlankTeeth {
         }
         cos = Math.cos(flankAngleRad);
         sin = Math.sin(flankAngleRad);
-        this.stiffnessNPerM = stiffnessNPerM;
         left = new OneSidedTeeth(Arrays.stream(leftM).map(e -> e * cos).toArray(), stiffnessNPerM);
         right = new OneSidedTeeth(Arrays.stream(rightM).map(e -> -e * cos).toArray(), stiffnessNPerM);
     }
@@ -76,10 +74,5 @@ public final class TwoFlankTeeth {
             return friction * preloadN * sin / (sin + friction * cos) / seated.travelStiffnessNPerM();
         }
         throw new IllegalArgumentException("A preload is above 0, not " + preloadN);
-    }
-
-    /** The stiffness of one flank along its normal. */
-    public double stiffnessNPerM() {
-        return stiffnessNPerM;
     }
 }

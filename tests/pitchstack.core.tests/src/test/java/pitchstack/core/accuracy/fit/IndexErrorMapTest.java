@@ -78,6 +78,12 @@ class IndexErrorMapTest {
         assertTrue(map(1e-4, 10).significant().byIndex().size() <= 1);
     }
 
+    /** Repeats that agree to the last digit are as good as the reading says, 1 µm, over √2. */
+    @Test
+    void doesNotTakeRepeatsThatAgreeForCertainty() {
+        assertEquals(1e-6 / Math.sqrt(2), map(0, 2).byIndex().get(50).uncertainty(), 1e-15);
+    }
+
     @Test
     void givesCountsOfTheScale() {
         IndexErrorMap map = map(0, 2);
