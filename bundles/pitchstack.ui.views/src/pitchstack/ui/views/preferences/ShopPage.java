@@ -101,14 +101,15 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     }
 
     private void show(ShopDefaults chosen) {
+        // The choices first: every text is checked together with them as it changes.
+        ((Combo) fields.get(Key.UNIT)).select(chosen.unit().ordinal());
+        ((Combo) fields.get(Key.FRACTIONS)).select(chosen.fractions() ? 1 : 0);
+        ((Combo) fields.get(Key.THEME)).select(chosen.theme().ordinal());
         chosen.texts().forEach((key, text) -> {
             if (fields.get(key) instanceof Text field) {
                 field.setText(text);
             }
         });
-        ((Combo) fields.get(Key.UNIT)).select(chosen.unit().ordinal());
-        ((Combo) fields.get(Key.FRACTIONS)).select(chosen.fractions() ? 1 : 0);
-        ((Combo) fields.get(Key.THEME)).select(chosen.theme().ordinal());
     }
 
     private Map<Key, String> typed() {

@@ -152,9 +152,12 @@ final class ResultPage extends WizardPage {
             if (name.getText().isBlank()) {
                 return "The file has no name yet; type one.";
             }
+            if (folder.getText().isBlank()) {
+                return "The folder is missing; type or choose one.";
+            }
             Path file = file();
-            if (!Files.isDirectory(file.getParent())) {
-                return "There is no folder " + file.getParent() + "; choose one that exists.";
+            if (!file.isAbsolute() || !Files.isDirectory(file.getParent())) {
+                return "There is no folder " + folder.getText().strip() + "; choose one that exists.";
             }
             return Files.exists(file) ? file.getFileName() + " exists already; choose another name." : null;
         } catch (InvalidPathException e) {

@@ -120,7 +120,7 @@ class PicturesTest {
     @Test
     void opensAFileThatIsDraggedIntoTheWindow() throws IOException {
         Path file = file("dragged.pitchstack");
-        Shell outside = new Shell(Display.getCurrent(), SWT.NO_TRIM | SWT.ON_TOP);
+        Shell outside = new Shell(Display.getCurrent(), SWT.NO_TRIM | SWT.ON_TOP | SWT.NO_FOCUS);
         Rectangle window = Desk.shell().getBounds();
         outside.setBounds(window.x + 20, window.y + window.height - 60, 160, 40);
         Label handle = new Label(outside, SWT.NONE);
@@ -134,7 +134,8 @@ class PicturesTest {
                 event.data = new String[] {file.toString()};
             }
         });
-        outside.open();
+        // Without the focus: no window manager would give it back to the window under test.
+        outside.setVisible(true);
         try {
             Desk.settle();
             Keyboard.dragOnScreen(handle.toDisplay(80, 20),

@@ -160,6 +160,12 @@ class NewStackTest {
             type(dialog, "Finest step", "0.1");
             press(dialog, "Next");
             hands.until("the stack is worked out", () -> summary(dialog, hands).getText().contains("finest step everywhere"));
+            hands.focus(field(dialog, "Folder"));
+            hands.chord(SWT.CTRL, 'a');
+            hands.key(0, SWT.DEL);
+            assertTrue(said(dialog, "folder is missing"));
+            type(dialog, "Folder", folder.resolve("nowhere").toString());
+            assertTrue(said(dialog, "There is no folder"));
             type(dialog, "Folder", folder.toString());
             type(dialog, "File name", "taken");
             assertTrue(said(dialog, "exists already"));
