@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.ToolItem;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
 import pitchstack.edit.Session;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;

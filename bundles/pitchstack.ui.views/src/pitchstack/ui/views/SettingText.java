@@ -7,7 +7,7 @@ import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.Scale;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 
 /** A planned setting in the few words of a table's cells. */
 public final class SettingText {

@@ -51,7 +51,7 @@ final class PlanText {
             writeAlternatives(reached.alternatives());
         } else if (answer instanceof Nearest nearest) {
             out.println();
-            out.println("Not reachable: " + TrueMinus.in(wording.reason(request.target(), request.tolerance(), nearest)));
+            out.println("Not reachable: " + wording.reason(request.target(), request.tolerance(), nearest));
             writeNearest("Nearest below", nearest.below());
             writeNearest("Nearest above", nearest.above());
         }
@@ -89,13 +89,13 @@ final class PlanText {
 
     private void write(String heading, PlannedSetting planned) {
         out.println();
-        out.println(heading + ": " + TrueMinus.in(wording.position(planned)));
+        out.println(heading + ": " + wording.position(planned));
         List<String> steps = wording.steps(planned);
         if (steps.isEmpty()) {
             out.println("  Nothing to move: the stages stand there already.");
         }
         for (int i = 0; i < steps.size(); i++) {
-            out.println("  " + (i + 1) + ". " + TrueMinus.in(steps.get(i)));
+            out.println("  " + (i + 1) + ". " + steps.get(i));
         }
         if (!steps.isEmpty()) {
             out.println("  Effort: " + wording.effort(planned));

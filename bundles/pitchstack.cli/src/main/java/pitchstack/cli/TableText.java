@@ -65,12 +65,12 @@ final class TableText {
         out.println((leg.stop() + 1) + ". " + (stop.name().isBlank() ? "" : stop.name() + ", ")
                 + TrueMinus.in(axis.scale().format(stop.target())));
         if (leg.move().isEmpty()) {
-            out.println("  Left out: " + TrueMinus.in(PlanCsv.why(axis, stop, leg)));
+            out.println("  Left out: " + PlanCsv.why(axis, stop, leg));
             return;
         }
         PlannedSetting move = leg.move().get();
-        out.println("  Reached: " + TrueMinus.in(wording.position(move)));
-        wording.steps(move).forEach(step -> out.println("  " + TrueMinus.in(step)));
+        out.println("  Reached: " + wording.position(move));
+        wording.steps(move).forEach(step -> out.println("  " + step));
         out.println(move.steps().isEmpty() ? "  Nothing to move." : "  Effort: " + wording.effort(move));
         wording.worn(move).ifPresent(caution -> out.println("  Caution: " + caution));
     }

@@ -2,6 +2,7 @@
 package pitchstack.edit;
 
 import pitchstack.core.stack.Setting;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.LastMove;
 import pitchstack.model.Stage;

@@ -10,6 +10,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.units.QuantityException;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.edit.Property.Entry;
 
 /** Makes the properties of one element, each kind of value in one place. */

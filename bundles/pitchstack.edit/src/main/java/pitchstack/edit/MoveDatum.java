@@ -4,6 +4,7 @@ package pitchstack.edit;
 import org.eclipse.emf.ecore.EAttribute;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackPackage.Literals;
 

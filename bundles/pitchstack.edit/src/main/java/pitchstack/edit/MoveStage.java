@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.LastMove;
 import pitchstack.model.Stage;
 

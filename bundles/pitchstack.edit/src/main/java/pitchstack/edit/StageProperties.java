@@ -10,6 +10,7 @@ import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.Pitch;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.LastMove;
 import pitchstack.model.PitchstackPackage.Literals;

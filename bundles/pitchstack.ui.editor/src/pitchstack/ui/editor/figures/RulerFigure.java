@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.units.RulerStep;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;

@@ -14,7 +14,7 @@ import pitchstack.edit.MoveDatum;
 import pitchstack.edit.PlaceStop;
 import pitchstack.edit.StageKind;
 import pitchstack.edit.ToothMark;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;

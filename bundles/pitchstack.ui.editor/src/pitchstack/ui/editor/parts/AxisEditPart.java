@@ -13,7 +13,7 @@ import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import pitchstack.core.units.Scale;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;

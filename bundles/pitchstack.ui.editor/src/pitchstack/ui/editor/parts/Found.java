@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Place;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Badge;
 
 /**

@@ -17,7 +17,7 @@ import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
 import pitchstack.model.Row;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;

@@ -13,7 +13,7 @@ import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
-import pitchstack.edit.TrueMinus;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.LabelFigure;
 

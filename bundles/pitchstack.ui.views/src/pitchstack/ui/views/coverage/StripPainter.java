@@ -6,6 +6,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import pitchstack.core.units.RulerStep;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.views.coverage.strip.Column;
 import pitchstack.ui.views.coverage.strip.Shares;
 import pitchstack.ui.views.coverage.strip.Sight;
@@ -110,7 +111,7 @@ record StripPainter(Ink ink) {
         Sight sight = chart.sight();
         boolean below = chart.carriage() < sight.from();
         boolean above = chart.carriage() > sight.to();
-        String position = chart.scale().format(chart.carriage());
+        String position = TrueMinus.in(chart.scale().format(chart.carriage()));
         String flag = below ? "◂ " + position : above ? position + " ▸" : position;
         int x = below ? strip.x : above ? strip.x + strip.width : x(sight, chart.carriage(), strip);
         int width = gc.textExtent(flag).x;

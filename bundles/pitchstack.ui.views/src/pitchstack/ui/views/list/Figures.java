@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 import pitchstack.core.plan.SequenceAnswer.Planned;
 import pitchstack.core.plan.StopOrder;
 import pitchstack.core.plan.Wording;
+import pitchstack.core.units.TrueMinus;
 
 /**
  * What a planned list comes to, in sentences.
@@ -24,7 +25,7 @@ record Figures(ListPlan plan, int unread) {
         int failed = planned.leftOut() + unread;
         String count = failed == 0 ? (all == 1 ? "The target is reached" : "All " + all + " targets are reached")
                 : (all - failed) + " of " + all + " targets are reached, " + failed + (failed == 1 ? " is not" : " are not");
-        String from = plan.axis().scale().format(plan.axis().position(plan.request().from()));
+        String from = TrueMinus.in(plan.axis().scale().format(plan.axis().position(plan.request().from())));
         return count + (plan.request().order() == StopOrder.EACH_FROM_START ? ", each from " : ", beginning at ") + from + ".";
     }
 

@@ -10,6 +10,7 @@ import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.Wording;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Target;
 import pitchstack.ui.views.SettingText;
 
@@ -57,7 +58,7 @@ final class RowText {
         PlannedSetting move = leg.move().get();
         texts[Column.ERROR.ordinal()] = SettingText.error(axis.scale(), move.error());
         texts[Column.EFFORT.ordinal()] = Wording.effort(move.effortMs());
-        texts[Column.REACHED.ordinal()] = axis.scale().format(move.position());
+        texts[Column.REACHED.ordinal()] = TrueMinus.in(axis.scale().format(move.position()));
         texts[Column.WORN.ordinal()] = SettingText.worn(axis, move);
         texts[Column.SETTING.ordinal()] = SettingText.setting(axis, move.setting());
     }

@@ -7,6 +7,7 @@ import pitchstack.core.stack.Setting;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Positioner;
 
 /** What is said about an axis and its unit. */
@@ -26,7 +27,7 @@ final class Sayings {
 
     /** Where an axis stands in a setting: {@code Axis “Fence” stands at 12.000 in}. */
     static String standing(AxisSpec axis, Setting setting) {
-        return axis(axis) + " stands at " + axis.scale().format(axis.position(setting));
+        return axis(axis) + " stands at " + TrueMinus.in(axis.scale().format(axis.position(setting)));
     }
 
     /**

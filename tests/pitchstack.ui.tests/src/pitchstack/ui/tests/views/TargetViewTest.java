@@ -58,7 +58,7 @@ class TargetViewTest {
         hands.picture(shell, "target-empty");
         hands.focus(target());
         hands.type("10.1");
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         awaits("Effort 12 s");
         awaits("10.100 mm, exactly on the target.");
         hands.picture(shell, "target-reached");
@@ -70,7 +70,7 @@ class TargetViewTest {
         awaits("stands at 10.100 mm");
         hands.chord(SWT.MOD1, 'z');
         awaitSetting(Setting.of(0, 0));
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         hands.type("15");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.");
         assertEquals("15", target().getText(), "the next target is typed over the last");
@@ -125,7 +125,7 @@ class TargetViewTest {
         assertEquals(List.of("6 s", "12 s", "14 s"), Arrays.stream(choices.getItems()).map(row -> row.getText(2)).toList());
         hands.focus(choices);
         hands.key(0, SWT.ARROW_DOWN);
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         hands.picture(shell, "target-choices");
         hands.enter(SWT.MOD1);
         awaitSetting(Setting.of(3, -1));
@@ -152,7 +152,7 @@ class TargetViewTest {
         target().selectAll();
         hands.type("-0.2");
         awaits("0.200 mm down from 5.000 mm: to 4.800 mm.");
-        awaitSteps("1. Rack: 2 teeth back, from 1 to -1.", "2. Fine stage: 2 teeth forward, from 0 to 2.");
+        awaitSteps("1. Rack: 2 teeth back, from 1 to −1.", "2. Fine stage: 2 teeth forward, from 0 to 2.");
         hands.picture(shell, "target-distance");
         assertFalse(hands.the(shell, Button.class, b -> b.getText().startsWith("Save")).isEnabled(),
                 "a distance is no place to keep");
@@ -249,12 +249,12 @@ class TargetViewTest {
     void followsAStageThatIsBeingDragged() {
         hands.focus(target());
         hands.type("10.1");
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         session.preview(Setting.of(5, -1));
         awaits("stands at 20.100 mm");
         awaitSteps("1. Rack: 2 teeth back, from 5 to 3.");
         session.preview(null);
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
     }
 
     @Test
@@ -281,7 +281,7 @@ class TargetViewTest {
         awaits("“wrong” is not a length");
         awaits("Position cannot be told");
         session.history().undo();
-        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to -1.");
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         hands.until("the drawing tells the position again", () -> !says("Position cannot be told"));
     }
 
@@ -292,7 +292,7 @@ class TargetViewTest {
         bench.view("pitchstack.ui.views.target");
         hands.focus(target());
         hands.type("0.25");
-        awaitSteps("1. Rack: 5 teeth forward, from 0 to 5.", "2. Fine stage: 7 teeth back, from 0 to -7.");
+        awaitSteps("1. Rack: 5 teeth forward, from 0 to 5.", "2. Fine stage: 7 teeth back, from 0 to −7.");
         awaits("°");
         hands.picture(shell, "target-rotary");
     }

@@ -9,8 +9,9 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Direction;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.Scale;
+import pitchstack.core.units.TrueMinus;
 
-/** An answer in sentences for the person at the machine. */
+/** An answer in sentences for the person at the machine; negative numbers have a true minus. */
 public final class Wording {
     private static final long MILLISECONDS_IN_MINUTE = 60_000;
 
@@ -34,8 +35,9 @@ public final class Wording {
      */
     public String step(Step step) {
         long teeth = Math.abs((long) step.to() - step.from());
+        String counts = TrueMinus.in(", from " + step.from() + " to " + step.to());
         return name(step.stage()) + ": " + teeth + (teeth == 1 ? " tooth " : " teeth ")
-                + way(step.direction()) + ", from " + step.from() + " to " + step.to() + switch (step.kind()) {
+                + way(step.direction()) + counts + switch (step.kind()) {
                     case DIRECT -> ".";
                     case PARTWAY -> ", as far as the limits allow for now.";
                     case FURTHER -> ", one tooth further than its place.";
@@ -47,11 +49,11 @@ public final class Wording {
         return direction == Direction.FORWARD ? "forward" : "back";
     }
 
-    /** Where a setting has its stages: {@code Rack 12; Adapter -3; Carriage 3}. */
+    /** Where a setting has its stages: {@code Rack 12; Adapter −3; Carriage 3}. */
     public String setting(Setting setting) {
         StringBuilder text = new StringBuilder();
         for (int j = 0; j < setting.size(); j++) {
-            text.append(j == 0 ? "" : "; ").append(name(j)).append(' ').append(setting.index(j));
+            text.append(j == 0 ? "" : "; ").append(name(j)).append(TrueMinus.in(" " + setting.index(j)));
         }
         return text.toString();
     }
@@ -66,7 +68,7 @@ public final class Wording {
     public String position(PlannedSetting planned) {
         String error = planned.error() == 0 ? "exactly on the target"
                 : size(scale, planned.error()) + (planned.error() > 0 ? " above" : " below") + " the target";
-        return scale.format(planned.position()) + ", " + error;
+        return TrueMinus.in(scale.format(planned.position())) + ", " + error;
     }
 
     /** The size of a difference; one that would be rounded away is not called nothing. */
@@ -112,6 +114,6 @@ public final class Wording {
      * @param nearest the answer
      */
     public String reason(long target, long tolerance, Nearest nearest) {
-        return new ReasonWording(axis, target, tolerance, nearest).sentence();
+        return TrueMinus.in(new ReasonWording(axis, target, tolerance, nearest).sentence());
     }
 }

@@ -36,13 +36,13 @@ class WordingTest {
 
     @Test
     void saysWhichStageMovesHowFarAndWhichWayLowestStageFirst() {
-        assertEquals(List.of("Rack: 3 teeth forward, from 12 to 15.", "Adapter: 1 tooth back, from 0 to -1."),
+        assertEquals(List.of("Rack: 3 teeth forward, from 12 to 15.", "Adapter: 1 tooth back, from 0 to −1."),
                 wording.steps(moved(new Step(0, 12, 15), new Step(1, 0, -1))));
     }
 
     @Test
     void keepsTheOrderOfTheStepsAndSaysNothingWhereThereIsNone() {
-        assertEquals(List.of("Adapter: 1 tooth forward, from -1 to 0.", "Rack: 1 tooth back, from 2 to 1."),
+        assertEquals(List.of("Adapter: 1 tooth forward, from −1 to 0.", "Rack: 1 tooth back, from 2 to 1."),
                 wording.steps(moved(new Step(1, -1, 0), new Step(0, 2, 1))));
         assertEquals(List.of(), wording.steps(moved()));
     }
@@ -58,7 +58,7 @@ class WordingTest {
 
     @Test
     void saysThatAStageStopsPartwayForTheLimits() {
-        assertEquals("Rack: 3 teeth back, from 0 to -3, as far as the limits allow for now.",
+        assertEquals("Rack: 3 teeth back, from 0 to −3, as far as the limits allow for now.",
                 wording.step(new Step(0, 0, -3, Kind.PARTWAY)));
     }
 
@@ -88,7 +88,7 @@ class WordingTest {
 
     @Test
     void countsTeethBeyondTheRangeOfAnInt() {
-        assertEquals("Rack: 4294967295 teeth forward, from -2147483648 to 2147483647.",
+        assertEquals("Rack: 4294967295 teeth forward, from −2147483648 to 2147483647.",
                 wording.step(new Step(0, Integer.MIN_VALUE, Integer.MAX_VALUE)));
     }
 
@@ -96,7 +96,7 @@ class WordingTest {
     void callsANamelessStageByItsNumberFromTheBottom() {
         Wording nameless = new Wording(axis(METRIC, "Rack", " "));
         assertEquals("Stage 2: 1 tooth forward, from 0 to 1.", nameless.step(new Step(1, 0, 1)));
-        assertEquals("Rack 12; Stage 2 -3", nameless.setting(Setting.of(12, -3)));
+        assertEquals("Rack 12; Stage 2 −3", nameless.setting(Setting.of(12, -3)));
     }
 
     @Test
