@@ -4,6 +4,7 @@ package pitchstack.ui.tests.editor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,16 +12,11 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.DND;
-import org.eclipse.swt.dnd.DragSource;
-import org.eclipse.swt.dnd.DragSourceAdapter;
-import org.eclipse.swt.dnd.DragSourceEvent;
-import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.dnd.ImageTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.graphics.Point;
@@ -28,8 +24,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +33,8 @@ import pitchstack.ui.editor.pictures.PrintedPage;
 /** The drawing on the clipboard and on paper, and files dragged in. */
 class PicturesTest {
     private static final int FEW_COLOURS = 20;
+    private static final int WIDTH = 160;
+    private static final int HEIGHT = 40;
 
     @TempDir
     private Path folder;
@@ -120,33 +116,31 @@ class PicturesTest {
     @Test
     void opensAFileThatIsDraggedIntoTheWindow() throws IOException {
         Path file = file("dragged.pitchstack");
-        Shell outside = new Shell(Display.getCurrent(), SWT.NO_TRIM | SWT.ON_TOP | SWT.NO_FOCUS);
         Rectangle window = Desk.shell().getBounds();
-        outside.setBounds(window.x + 20, window.y + window.height - 60, 160, 40);
-        Label handle = new Label(outside, SWT.NONE);
-        handle.setText("drag me");
-        handle.setBounds(0, 0, 160, 40);
-        DragSource source = new DragSource(handle, DND.DROP_COPY | DND.DROP_MOVE);
-        source.setTransfer(new Transfer[] {FileTransfer.getInstance()});
-        source.addDragListener(new DragSourceAdapter() {
-            @Override
-            public void dragSetData(DragSourceEvent event) {
-                event.data = new String[] {file.toString()};
-            }
-        });
-        // Without the focus: no window manager would give it back to the window under test.
-        outside.setVisible(true);
+        Point corner = new Point(window.x + 20, window.y + window.height - 60);
+        Process outside = outside(file, corner);
         try {
+            assertEquals("ready", outside.inputReader().readLine());
             Desk.settle();
-            Keyboard.dragOnScreen(handle.toDisplay(80, 20),
+            Keyboard.dragOnScreen(new Point(corner.x + WIDTH / 2, corner.y + HEIGHT / 2),
                     new Point(window.x + window.width / 2, window.y + window.height / 3));
             Desk.until("the file is open", () -> Desk.page().getActiveEditor() != null);
             assertEquals("dragged.pitchstack", Desk.page().getActiveEditor().getTitle());
             assertTrue(Files.exists(file), "it stays where it is");
         } finally {
-            outside.dispose();
+            outside.destroy();
         }
         assertEquals(List.of("dragged.pitchstack"),
                 Stream.of(Desk.page().getEditorReferences()).map(reference -> reference.getTitle()).toList());
+    }
+
+    /** In a program of its own, so that this one keeps the keyboard. */
+    private static Process outside(Path file, Point corner) throws IOException {
+        String path = Stream.of(FileOutside.class, Display.class)
+                .map(known -> known.getProtectionDomain().getCodeSource().getLocation().getPath())
+                .flatMap(place -> Stream.of(place, place + "/target/classes")).collect(Collectors.joining(File.pathSeparator));
+        return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", path,
+                FileOutside.class.getName(), file.toString(), String.valueOf(corner.x), String.valueOf(corner.y),
+                String.valueOf(WIDTH), String.valueOf(HEIGHT)).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     }
 }
