@@ -38,6 +38,14 @@ final class Keyboard {
         run(String.join(" && ", moves));
     }
 
+    /** Puts the pointer back into the middle of the screen and the keyboard on the window, as both are at the start. */
+    static void rest() throws IOException {
+        run("xdotool mousemove 640 512 && w=$(xdotool search --onlyvisible --name '^Pitchstack' | head -n 1)"
+                + " && xdotool windowfocus $w");
+        Desk.shell().forceActive();
+        Desk.settle();
+    }
+
     private static void run(String script) throws IOException {
         Process hands = new ProcessBuilder("sh", "-c", script).inheritIO().start();
         Desk.until("the keys were pressed", () -> !hands.isAlive());

@@ -23,11 +23,26 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.Edit;
 import pitchstack.edit.Session;
+import pitchstack.model.Stage;
 import pitchstack.ui.views.welcome.Examples;
 
 /** Takes the pictures of the user guide. It is no test of anything and is run by {@code releng/pictures} alone. */
 class Pictures {
+    /** Something for the checks to find. */
+    private record FewTeeth(Stage stage) implements Edit {
+        @Override
+        public String label() {
+            return "few teeth";
+        }
+
+        @Override
+        public void apply() {
+            stage.setMinimumEngaged(2);
+        }
+    }
+
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
 
@@ -84,6 +99,8 @@ class Pictures {
         IViewPart target = bench.view("pitchstack.ui.views.target");
         target.setFocus();
         hands.type("37.63");
+        hands.until("the answer is there", () -> !hands.all(bench.shell(), Text.class,
+                t -> t.isVisible() && t.getText().equals("37.63")).isEmpty());
         waitFor(1500);
         keepPart("target");
         bench.view("pitchstack.ui.views.coverage");
@@ -94,8 +111,13 @@ class Pictures {
         waitFor(500);
         keep(bench.shell().getBounds(), "window");
         keepPart("drawing");
-        for (Map.Entry<String, String> view : Map.of("pitchstack.ui.views.findings", "findings",
-                "org.eclipse.ui.views.PropertySheet", "properties", "org.eclipse.ui.views.ContentOutline", "outline").entrySet()) {
+        session.run(new FewTeeth(session.axis().getStages().get(1)));
+        bench.view("pitchstack.ui.views.findings");
+        waitFor(500);
+        keepPart("findings");
+        session.history().undo();
+        for (Map.Entry<String, String> view : Map.of("org.eclipse.ui.views.PropertySheet", "properties",
+                "org.eclipse.ui.views.ContentOutline", "outline").entrySet()) {
             bench.view(view.getKey());
             waitFor(500);
             keepPart(view.getValue());

