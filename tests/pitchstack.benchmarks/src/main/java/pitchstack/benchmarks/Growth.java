@@ -37,12 +37,12 @@ final class Growth {
 
     private Growth() { }
 
-    /** Measures, prints every point, and writes the plots as SVG into a folder that exists. */
+    /** Measures, prints every point, and writes the plots as PNG into a folder that exists. */
     static void draw(Path folder) throws IOException {
         Growth growth = new Growth();
-        growth.overFineSettings().write(folder.resolve("cost-fine.svg"));
-        growth.overRack().write(folder.resolve("cost-rack.svg"));
-        growth.overTargets().write(folder.resolve("cost-targets.svg"));
+        growth.overFineSettings().write(folder.resolve("cost-fine.png"));
+        growth.overRack().write(folder.resolve("cost-rack.png"));
+        growth.overTargets().write(folder.resolve("cost-targets.png"));
         if (growth.sum == 1) {
             System.out.println();
         }

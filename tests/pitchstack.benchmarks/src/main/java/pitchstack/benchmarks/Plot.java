@@ -3,17 +3,13 @@ package pitchstack.benchmarks;
 
 import java.awt.Color;
 import java.io.IOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.apache.batik.dom.GenericDOMImplementation;
-import org.apache.batik.svggen.SVGGraphics2D;
+import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -47,7 +43,7 @@ final class Plot {
         lines.computeIfAbsent(line, name -> new ArrayList<>()).add(new double[] {x, microseconds});
     }
 
-    /** Writes the picture as SVG. */
+    /** Writes the picture as PNG, which the help of the program shows. */
     void write(Path file) throws IOException {
         XYChart chart = new XYChartBuilder().width(WIDTH).height(HEIGHT).title(title).xAxisTitle(work)
                 .yAxisTitle("µs").build();
@@ -62,11 +58,6 @@ final class Plot {
             series.setLineColor(COLOURS[i % COLOURS.length]).setLineStyle(SeriesLines.SOLID);
             i++;
         }
-        SVGGraphics2D graphics = new SVGGraphics2D(GenericDOMImplementation.getDOMImplementation()
-                .createDocument("http://www.w3.org/2000/svg", "svg", null));
-        chart.paint(graphics, WIDTH, HEIGHT);
-        try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-            graphics.stream(out, true);
-        }
+        BitmapEncoder.saveBitmap(chart, file.toString(), BitmapEncoder.BitmapFormat.PNG);
     }
 }
