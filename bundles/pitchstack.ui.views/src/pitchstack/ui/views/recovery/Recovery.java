@@ -2,10 +2,12 @@
 package pitchstack.ui.views.recovery;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Queue;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.ui.IEditorPart;
@@ -35,6 +37,8 @@ public final class Recovery implements IPartListener2 {
     private final IWorkbenchWindow window;
     private final UnsavedCopies copies = new UnsavedCopies();
     private final Map<Session, Keeper> keepers = new HashMap<>();
+    private final Queue<Runnable> questions = new ArrayDeque<>();
+    private boolean asking;
 
     private Recovery(IWorkbenchWindow window) {
         this.window = window;
@@ -75,7 +79,7 @@ public final class Recovery implements IPartListener2 {
             if (leftover.isEmpty()) {
                 keep(session, Optional.empty());
             } else {
-                window.getShell().getDisplay().asyncExec(() -> offer(session, leftover.get()));
+                window.getShell().getDisplay().asyncExec(() -> inTurn(() -> offer(session, leftover.get())));
             }
         }
     }
@@ -106,9 +110,26 @@ public final class Recovery implements IPartListener2 {
                 new Commands(window).run(Commands.NEW, Map.of());
                 IEditorPart editor = window.getActivePage().getActiveEditor();
                 if (editor != null) {
-                    offer(editor.getAdapter(Session.class), leftover);
-                    closeIfUnused(editor);
+                    inTurn(() -> {
+                        offer(editor.getAdapter(Session.class), leftover);
+                        closeIfUnused(editor);
+                    });
                 }
+            }
+        }
+    }
+
+    /** Asks one question after another: what comes up while one is open waits for its answer. */
+    private void inTurn(Runnable question) {
+        questions.add(question);
+        if (!asking) {
+            asking = true;
+            try {
+                while (!questions.isEmpty()) {
+                    questions.remove().run();
+                }
+            } finally {
+                asking = false;
             }
         }
     }

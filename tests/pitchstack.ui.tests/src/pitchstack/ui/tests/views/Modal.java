@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Shell;
 /** A dialog that holds up whoever opened it, filled in by a person meanwhile. */
 final class Modal {
     private static final int EVERY_MS = 100;
-    private static final int TRIES = 60;
+    private static final int TRIES = 150;
 
     private final Hands hands;
     private Throwable fault;
@@ -27,8 +27,18 @@ final class Modal {
      * @param fill what the person does; if the dialog is open afterwards it is closed
      */
     void during(String title, Runnable opening, Consumer<Shell> fill) {
-        watch(title, fill, TRIES);
+        expect(title, fill);
         opening.run();
+        check(title);
+    }
+
+    /** Waits in the background for a dialog that opens soon, as {@link #during} does. */
+    void expect(String title, Consumer<Shell> fill) {
+        watch(title, fill, TRIES);
+    }
+
+    /** Fails if the dialog did not open, or what the person did in it failed. */
+    void check(String title) {
         if (fault instanceof Error error) {
             throw error;
         }
@@ -49,8 +59,20 @@ final class Modal {
             }
             if (tries > 0) {
                 watch(title, fill, tries - 1);
+            } else {
+                closeOthers();
             }
         });
+    }
+
+    /** A dialog that nobody expected would hold up everything for ever. */
+    private void closeOthers() {
+        for (Shell shell : Display.getCurrent().getShells()) {
+            if (shell.isVisible() && shell.getParent() != null) {
+                fault = new AssertionError("a dialog nobody expected: “" + shell.getText() + "”");
+                shell.close();
+            }
+        }
     }
 
     private void run(Shell shell, Consumer<Shell> fill) {

@@ -9,11 +9,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Year;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
@@ -138,6 +141,40 @@ class RecoveryTest {
         assertFalse(bench.editor().isDirty());
         Path copy = copy();
         hands.until("the copy is gone", () -> Files.notExists(copy));
+    }
+
+    @Test
+    void asksOneThingAfterAnother() throws IOException {
+        Path other = UnsavedCopies.beside(folder.toRealPath().resolve("other.pitchstack"));
+        killed();
+        Session session = bench.open("other", Stacks.plate());
+        session.run(new MoveStage(session.axis().getStages().get(0), 12));
+        hands.until("the work is kept", () -> Files.exists(other));
+        byte[] kept = Files.readAllBytes(other);
+        bench.clear();
+        Files.write(other, kept);
+        List<Integer> open = new ArrayList<>();
+        Modal second = new Modal(hands);
+        new Modal(hands).during(TITLE, () -> {
+            bench.reopen("fence");
+            bench.reopen("other");
+            hands.until("both are asked", () -> open.size() == 2);
+        }, first -> {
+            open.add(questions());
+            second.expect(TITLE, dialog -> {
+                open.add(questions());
+                answer(dialog, "Discard");
+            });
+            answer(first, "Discard");
+        });
+        second.check(TITLE);
+        assertEquals(List.of(1, 1), open, "questions open at once");
+        hands.until("both are dropped", () -> Files.notExists(other) && listed() == 0);
+    }
+
+    private static int questions() {
+        return (int) Stream.of(Display.getCurrent().getShells()).filter(s -> s.isVisible() && s.getText().equals(TITLE))
+                .count();
     }
 
     @Test

@@ -141,7 +141,7 @@ class WordingTest {
 
     @Test
     void namesTheLowestPositionForATargetBelowTheTravel() {
-        assertEquals("-1.000 mm is beyond the travel; the lowest position that can be set is 0.000 mm.",
+        assertEquals("−1.000 mm is beyond the travel; the lowest position that can be set is 0.000 mm.",
                 wording.reason(-MM, 0, nearest(Reason.BEYOND_TRAVEL, Optional.empty(), at(0, MM))));
     }
 
