@@ -29,6 +29,7 @@ final class Growth {
     private static final int TABLE_TARGETS = 20_000;
     private static final long TIME_A_POINT = 600_000_000L;
     private static final int LEAST_RUNS = 30;
+    private static final int WARM_UPS = 3;
     private static final int[] POSITIONS = {3, 4, 6, 8, 11, 16, 22, 28, 34, 40, 48, 56};
     private static final int[] TEETH = {100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000};
     private static final int[] COUNTS = {1, 3, 10, 30, 100, 300, 1000, 3000, 10_000, 30_000, 100_000};
@@ -40,6 +41,12 @@ final class Growth {
     /** Measures, prints every point, and writes the plots as PNG into a folder that exists. */
     static void draw(Path folder) throws IOException {
         Growth growth = new Growth();
+        // The first points would be those of a cold machine.
+        for (int i = 0; i < WARM_UPS; i++) {
+            growth.points(new Plot("warming up", "rack teeth"), Problem.A.axis(), 0);
+            growth.points(new Plot("warming up", "rack teeth"), Problem.C.pairs().withPositions(POSITIONS[i]).axis("C",
+                    Problem.TRAVEL, List.of()), 0);
+        }
         growth.overFineSettings().write(folder.resolve("cost-fine.png"));
         growth.overRack().write(folder.resolve("cost-rack.png"));
         growth.overTargets().write(folder.resolve("cost-targets.png"));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.benchmarks;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,8 +21,9 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /** Times in microseconds over some measure of work, both on logarithmic scales, as a picture. */
 final class Plot {
-    private static final int WIDTH = 760;
+    private static final int WIDTH = 820;
     private static final int HEIGHT = 440;
+    private static final float GRID_WIDTH = 0.5f;
     /** Lines differ by their markers too, and not by colour alone. */
     private static final Marker[] MARKERS = {SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_UP,
         SeriesMarkers.DIAMOND};
@@ -50,6 +52,8 @@ final class Plot {
         chart.getStyler().setXAxisLogarithmic(true).setYAxisLogarithmic(true)
                 .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
                 .setChartBackgroundColor(Color.WHITE);
+        // Dashes would be written one by one.
+        chart.getStyler().setPlotGridLinesStroke(new BasicStroke(GRID_WIDTH));
         int i = 0;
         for (Map.Entry<String, List<double[]>> line : lines.entrySet()) {
             XYSeries series = chart.addSeries(line.getKey(), line.getValue().stream().mapToDouble(p -> p[0]).toArray(),

@@ -2,13 +2,12 @@
 package pitchstack.benchmarks;
 
 import java.util.Random;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
+import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ShiftLimit;
-import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.Wear;
 
 /**
@@ -33,30 +32,37 @@ record Questions(AxisSpec axis) {
 
     /** Settings over usable teeth that rows, stops and limits allow. */
     Setting[] settings(int count) {
-        return settings(count, new Random(SEED + 1), setting -> isWithinStops(setting)
-                && axis.shiftLimits().stream().allMatch(limit -> keeps(setting, limit)));
+        Random random = new Random(SEED + 1);
+        return Stream.generate(() -> any(random, true)).filter(this::isWithinStops).limit(count).toArray(Setting[]::new);
     }
 
     /** Settings that break every limit, so that it has to hold at the end of a move only. */
     Setting[] tippedSettings(int count) {
-        return settings(count, new Random(SEED + 2),
-                setting -> axis.shiftLimits().stream().noneMatch(limit -> keeps(setting, limit)));
+        Random random = new Random(SEED + 2);
+        return Stream.generate(() -> any(random, false)).limit(count).toArray(Setting[]::new);
     }
 
-    private Setting[] settings(int count, Random random, Predicate<Setting> wanted) {
-        return Stream.generate(() -> any(random)).filter(wanted).limit(count).toArray(Setting[]::new);
-    }
-
-    private Setting any(Random random) {
-        int[] indices = new int[axis.stages().size()];
-        for (int j = 0; j < indices.length; j++) {
-            StageSpec stage = axis.stages().get(j);
-            IndexRange range = stage.rows().indices();
-            do {
-                indices[j] = range.first() + random.nextInt(range.count());
-            } while (stage.rows().wearAt(indices[j]) == Wear.BARRED);
+    /** A setting that keeps every limit, or none; the limits must concern different stages. */
+    private Setting any(Random random, boolean keep) {
+        Setting setting = Setting.zero(axis.stages().size());
+        for (int j = 0; j < setting.size(); j++) {
+            setting = setting.with(j, index(random, j));
         }
-        return Setting.of(indices);
+        for (ShiftLimit limit : axis.shiftLimits()) {
+            while (keeps(setting, limit) != keep) {
+                for (int j = limit.lowest(); j <= limit.highest(); j++) {
+                    setting = setting.with(j, index(random, j));
+                }
+            }
+        }
+        return setting;
+    }
+
+    private int index(Random random, int j) {
+        RowPair rows = axis.stages().get(j).rows();
+        IndexRange range = rows.indices();
+        int index = range.first() + random.nextInt(range.count());
+        return rows.wearAt(index) == Wear.BARRED ? index(random, j) : index;
     }
 
     private boolean isWithinStops(Setting setting) {
