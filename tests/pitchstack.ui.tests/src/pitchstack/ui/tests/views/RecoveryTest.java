@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Button;
@@ -153,19 +154,22 @@ class RecoveryTest {
         byte[] kept = Files.readAllBytes(other);
         bench.clear();
         Files.write(other, kept);
+        IEclipsePreferences list = InstanceScope.INSTANCE.getNode("pitchstack.unsaved");
+        list.put(copy().toString(), file().toString());
+        list.put(other.toString(), folder.toRealPath().resolve("other.pitchstack").toString());
         List<Integer> open = new ArrayList<>();
         Modal second = new Modal(hands);
         new Modal(hands).during(TITLE, () -> {
-            bench.reopen("fence");
-            bench.reopen("other");
+            Recovery.begin(bench.page().getWorkbenchWindow());
             hands.until("both are asked", () -> open.size() == 2);
         }, first -> {
             open.add(questions());
+            answer(first, "Discard");
+            hands.until("the first is answered", first::isDisposed);
             second.expect(TITLE, dialog -> {
                 open.add(questions());
                 answer(dialog, "Discard");
             });
-            answer(first, "Discard");
         });
         second.check(TITLE);
         assertEquals(List.of(1, 1), open, "questions open at once");
