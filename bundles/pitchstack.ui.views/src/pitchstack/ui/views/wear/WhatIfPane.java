@@ -85,7 +85,7 @@ final class WhatIfPane {
         for (StopChange stop : changed) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {with.name(stop), effort(stop.now()), effort(stop.supposed()),
-                    stop.extraMs().isPresent() ? WhatIfWords.extra(stop.extraMs().getAsLong()) : "fails"});
+                    stop.extraMs().isPresent() ? WhatIfWords.extra(stop.extraMs().getAsLong()) : "lost"});
         }
         ((GridData) table.getLayoutData()).exclude = changed.isEmpty();
         table.setVisible(!changed.isEmpty());

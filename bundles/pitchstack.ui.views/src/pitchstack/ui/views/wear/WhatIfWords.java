@@ -53,8 +53,8 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
         List<StopChange> failing = found.stops().stream().filter(StopChange::fails).toList();
         long costlier = found.stops().stream().filter(stop -> stop.extraMs().orElse(0) != 0).count();
         long worn = found.stops().stream().filter(StopChange::turnsWorn).count();
-        String failed = failing.isEmpty() ? "none of " + count(stops.size()) + " fails" : failing.size() + " of "
-                + count(stops.size()) + (failing.size() == 1 ? " fails (" : " fail (")
+        String failed = failing.isEmpty() ? "none of " + count(stops.size()) + " is lost" : failing.size() + " of "
+                + count(stops.size()) + (failing.size() == 1 ? " is lost (" : " are lost (")
                 + failing.stream().map(this::name).collect(Collectors.joining(", ")) + ")";
         return "Each from here, " + failed + (worn == 0 ? "" : ", " + worn + " only over worn teeth")
                 + (costlier == 0 ? ", no extra effort." : "; " + extra(found.extraMs()) + " in sum for " + costlier

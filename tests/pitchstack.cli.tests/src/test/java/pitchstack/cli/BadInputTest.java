@@ -55,11 +55,11 @@ class BadInputTest {
             plan good --at 1 --from 1.5,0    | --from: “1.5” is not an index;
             plan good --at 1 --from 1,500    | --from: stage “Fine” cannot stand at 500, where its rows do not meet; it moves from −20 to 20.
             plan astray --at 1               | In the file stage “Rack” cannot stand at 500, where its rows do not meet; it moves from −10 to 90.
-            plan unread --at 1               | “furlongs” is not a unit of length here; use mm, in or um.
+            plan unread --at 1               | “furlongs” is not a unit of length here; use mm, in, thou or um.
             plan good --at ten               | --at: “ten” is not a length; write it like 37.625 in,
             plan good --at 1,5               | --at: “1,5” is not a number; write it like 12.5, 5/8 or 37 5/8, with a point and not a comma.
             plan good --at 1/0               | --at: “1/0” divides by zero.
-            plan good --at 3furlongs         | --at: “furlongs” is not a unit of length here; use mm, in or um.
+            plan good --at 3furlongs         | --at: “furlongs” is not a unit of length here; use mm, in, thou or um.
             plan good --at 9999999999in      | --at: That is more than the program can hold;
             plan good --at=                  | --at: “” is not a length;
             plan rotary --at 5mm             | --at: “5mm” is not an angle; write it like 12.5,
@@ -89,7 +89,7 @@ class BadInputTest {
             plan good --at --worn            | Expected parameter for option '--at' but found '--worn'. See pitchstack plan --help
             coverage missing                 | missing: there is no such file.
             coverage two                     | “Test bench” has 2 axes; name one of them with --axis: “X”, “Y”.
-            coverage unread                  | “furlongs” is not a unit of length here; use mm, in or um.
+            coverage unread                  | “furlongs” is not a unit of length here; use mm, in, thou or um.
             coverage good --step 0           | --step: “0” is not a step; it must be above 0
             coverage good --step -1mm        | --step: “-1mm” is not a step; it must be above 0
             coverage good --step x           | --step: “x” is not a length;

@@ -10,6 +10,8 @@ public enum LengthUnit {
     UM("µm", 1_000_000_000L, 2, Set.of("um", "µm", "μm", "micron", "microns")),
     /** Millimetre. */
     MM("mm", 1_000_000_000_000L, 4, Set.of("mm")),
+    /** A thousandth of an inch, as the trade calls it. */
+    THOU("thou", 25_400_000_000L, 2, Set.of("thou")),
     /** Inch, 25.4 mm exactly (international yard and pound agreement, 1959). */
     INCH("in", 25_400_000_000_000L, 5, Set.of("in", "inch", "inches", "\"", "″"));
 

@@ -33,7 +33,7 @@ public record LinearScale(LengthUnit unit, boolean fractions) implements Scale {
                     + "742.3 mm or 20 µm.");
         }
         LengthUnit typed = m.group(2).isEmpty() ? unit : LengthUnit.spelled(m.group(2)).orElseThrow(
-                () -> new QuantityException("“" + m.group(2) + "” is not a unit of length here; use mm, in or um."));
+                () -> new QuantityException("“" + m.group(2) + "” is not a unit of length here; use mm, in, thou or um."));
         return Ratio.parse(m.group(1)).times(BigInteger.valueOf(typed.femtometres()));
     }
 
