@@ -80,9 +80,11 @@ class GuideTest {
     @Test
     void showsPicturesAsWideAsTheViewAtMost() {
         List<StyleRange> pictures = Arrays.stream(page().getStyleRanges()).filter(style -> style.metrics != null).toList();
-        assertEquals(1, pictures.size());
-        int width = pictures.get(0).metrics.width;
-        assertTrue(width > 200 && width <= page().getClientArea().width, width + " of " + page().getClientArea().width);
+        assertFalse(pictures.isEmpty());
+        for (StyleRange picture : pictures) {
+            int width = picture.metrics.width;
+            assertTrue(width > 200 && width <= page().getClientArea().width, width + " of " + page().getClientArea().width);
+        }
     }
 
     @Test

@@ -23,6 +23,7 @@ import pitchstack.model.WornRange;
 
 /** The first tour on the fence, taken with real keys. */
 class TourTest {
+    private static final String TARGET = "pitchstack.ui.views.target";
     private static final String TOUR = "pitchstack.ui.views.tour";
 
     private final Hands hands = new Hands();
@@ -72,7 +73,8 @@ class TourTest {
         onStep("Set a target");
         hands.picture(bench.shell(), "tour-target");
         press("Go to Target");
-        hands.focus(hands.the(bench.shell(), Text.class, t -> t.isVisible() && t.getEditable() && isIn(t, "pitchstack.ui.views.target")));
+        hands.until("the Target view is in front", () -> bench.page().getActivePart() == bench.page().findView(TARGET));
+        hands.focus(hands.the(bench.shell(), Text.class, TourTest::asksForAPosition));
         hands.type("37.63");
         hands.until("it can be applied", () -> !hands.all(bench.shell(), Button.class,
                 b -> b.isVisible() && b.getText().replace("&", "").startsWith("Apply") && b.isEnabled()).isEmpty());
@@ -93,8 +95,7 @@ class TourTest {
         assertFalse(session.analysis().hasErrors());
     }
 
-    private boolean isIn(Text text, String view) {
-        return bench.page().getActivePart() == bench.page().findView(view) && text.getMessage() != null
-                && text.getText().isEmpty();
+    private static boolean asksForAPosition(Text text) {
+        return text.getToolTipText() != null && text.getToolTipText().startsWith("Where the carriage");
     }
 }
