@@ -39,12 +39,13 @@ public record TargetStops(List<Stop> stops, List<Target> targets, List<String> u
         return new TargetStops(stops, targets, unread);
     }
 
-    private static Stop stop(Target target, AxisSpec axis) {
-        String tolerance = text(target.getTolerance());
-        long allowed = tolerance.isBlank() ? axis.tolerance() : axis.scale().parse(tolerance);
-        if (allowed < 0) {
-            throw new QuantityException("A tolerance of " + tolerance.strip() + " is not allowed; it must not be negative.");
-        }
+    /**
+     * One target as a stop.
+     *
+     * @throws QuantityException if its position or tolerance cannot be read
+     */
+    public static Stop stop(Target target, AxisSpec axis) {
+        long allowed = axis.tolerance(text(target.getTolerance()));
         return new Stop(text(target.getName()), axis.scale().parse(text(target.getPosition())), allowed);
     }
 

@@ -10,12 +10,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.analysis.TargetStops;
 import pitchstack.core.plan.Stop;
 import pitchstack.core.stack.AxisSpec;
-import pitchstack.core.units.QuantityException;
 import pitchstack.export.TargetList;
 import pitchstack.export.TargetsCsv;
-import pitchstack.model.Target;
 
 /**
  * The stops to plan.
@@ -30,25 +29,9 @@ record StopList(List<Stop> stops, List<String> unread, int bad) {
 
     /** The targets of the file itself. */
     static StopList inFile(AxisAnalysis analysis) throws BadInputException {
-        AxisSpec axis = analysis.spec();
-        List<Stop> stops = new ArrayList<>();
-        List<String> unread = new ArrayList<>();
-        for (Target target : analysis.axis().getTargets()) {
-            String name = target.getName() == null ? "" : target.getName();
-            try {
-                long tolerance = target.getTolerance() == null || target.getTolerance().isBlank() ? axis.tolerance()
-                        : axis.scale().parse(target.getTolerance());
-                String position = target.getPosition() == null ? "" : target.getPosition();
-                if (tolerance < 0) {
-                    throw new QuantityException("Its tolerance is below 0.");
-                }
-                stops.add(new Stop(name, axis.scale().parse(position), tolerance));
-            } catch (QuantityException e) {
-                unread.add("Target “" + name + "”: " + e.getMessage());
-            }
-        }
-        return new StopList(stops, unread, unread.size()).orRefuse("Axis “" + axis.name() + "” has no targets in the file; "
-                + "name a list with --targets.");
+        TargetStops targets = TargetStops.of(analysis);
+        return new StopList(targets.stops(), targets.unread(), targets.unread().size()).orRefuse("Axis “"
+                + analysis.spec().name() + "” has no targets in the file; name a list with --targets.");
     }
 
     /** The targets of a list. */

@@ -102,12 +102,7 @@ final class Charting {
         control().getDisplay().timerExec(-1, ask);
         AxisSpec axis = session.analysis().spec();
         try {
-            String typed = page.tolerance();
-            long tolerance = typed.isBlank() ? axis.tolerance() : axis.scale().parse(typed);
-            if (tolerance < 0) {
-                refuse("A tolerance of " + typed.strip() + " is not allowed; it must not be negative.");
-                return;
-            }
+            long tolerance = axis.tolerance(page.tolerance());
             page.problem("");
             Wanted now = new Wanted(axis, tolerance,
                     session.supposed().isEmpty() ? Optional.empty() : Optional.of(session.supposedSpec()),

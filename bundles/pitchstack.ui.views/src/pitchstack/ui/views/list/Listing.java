@@ -3,6 +3,7 @@ package pitchstack.ui.views.list;
 
 import java.util.List;
 import java.util.Optional;
+import pitchstack.analysis.TargetStops;
 import pitchstack.core.plan.Stop;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.QuantityException;
@@ -31,13 +32,7 @@ record Listing(List<Entry> entries) {
 
     private static Entry entry(Target target, AxisSpec spec) {
         try {
-            String tolerance = text(target.getTolerance());
-            long allowed = tolerance.isBlank() ? spec.tolerance() : spec.scale().parse(tolerance);
-            if (allowed < 0) {
-                return new Entry(target, Optional.empty(), "The tolerance must not be negative.");
-            }
-            Stop stop = new Stop(text(target.getName()), spec.scale().parse(text(target.getPosition())), allowed);
-            return new Entry(target, Optional.of(stop), "");
+            return new Entry(target, Optional.of(TargetStops.stop(target, spec)), "");
         } catch (QuantityException e) {
             return new Entry(target, Optional.empty(), e.getMessage());
         }

@@ -62,13 +62,9 @@ record Question(String target, boolean relative, String tolerance, WornPolicy wo
     Reading read(AxisSpec axis, Setting from, Directions last, int alternatives) {
         long allowed;
         try {
-            allowed = tolerance.isBlank() ? axis.tolerance() : axis.scale().parse(tolerance);
+            allowed = axis.tolerance(tolerance);
         } catch (QuantityException e) {
             return new Reading.BadTolerance(e.getMessage());
-        }
-        if (allowed < 0) {
-            return new Reading.BadTolerance(
-                    "A tolerance of " + tolerance.strip() + " is not allowed; it must not be negative.");
         }
         if (target.isBlank()) {
             return new Reading.Nothing();

@@ -4,6 +4,7 @@ package pitchstack.core.stack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
 
 /**
@@ -39,6 +40,20 @@ public record AxisSpec(String name, Scale scale, List<StageSpec> stages, long da
         List<StageSpec> changed = new ArrayList<>(stages);
         changed.set(number, stage);
         return new AxisSpec(name, scale, changed, datum, low, high, shiftLimits, approach, tolerance, wantedStep);
+    }
+
+    /**
+     * The tolerance of a target, as a person wrote it.
+     *
+     * @param typed a length or an angle; blank for {@link #tolerance()}
+     * @throws QuantityException if it cannot be read, or is below 0
+     */
+    public long tolerance(String typed) {
+        long allowed = typed.isBlank() ? tolerance : scale.parse(typed);
+        if (allowed < 0) {
+            throw new QuantityException("A tolerance of " + typed.strip() + " is not allowed; it must not be negative.");
+        }
+        return allowed;
     }
 
     /**
