@@ -2,14 +2,11 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
-import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import pitchstack.analysis.AxisAnalysis;
-import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.SequenceAnswer.Planned;
 import pitchstack.core.plan.SequenceRequest;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.export.PlanCsv;
 
 /** Plans a list of targets. */
@@ -30,43 +27,24 @@ import pitchstack.export.PlanCsv;
             "Long work tells how far it is on the error stream; Ctrl+C stops it, and nothing is written.",
             "",
             "Exit codes: 0 all reached, 1 some left out or not read, 2 bad input, 130 stopped."})
-final class TableCommand implements Callable<Integer> {
-    @Mixin
-    private FileOption file;
-
-    @Mixin
-    private ListOptions list;
-
-    @Mixin
-    private MoveOptions moves;
-
-    @Mixin
-    private OutOptions out;
-
-    @Mixin
-    private AxisOptions axis;
-
-    @Mixin
-    private AnswerOptions answers;
-
+final class TableCommand extends ListCommand {
     @Override
-    public Integer call() throws BadInputException, StoppedException {
-        LoadedStack stack = file.load();
-        AxisAnalysis analysis = axis.analysis(stack, moves.approach());
-        Planner planner = stack.planner(analysis);
-        Optional<OutFile> written = out.file("csv");
-        StopList stops = list.stops(analysis);
-        SequenceRequest request = list.request(analysis, stops, moves);
-        Planned planned = Listed.plan(planner, request, answers.progress());
-        if (written.isPresent()) {
-            written.get().write(PlanCsv.of(analysis.spec(), request.stops(), planned.legs()));
-        }
-        PrintWriter to = answers.out();
-        if (answers.inJson()) {
-            to.println(new TableJson(analysis.spec(), request).of(planned, stops.unread()));
-        } else {
-            new TableText(to, analysis.spec(), request).write(stack.heading(), planned, stops.unread());
-        }
-        return planned.leftOut() == 0 && stops.bad() == 0 ? ExitCode.YES : ExitCode.NO;
+    Account account(AxisSpec axis, SequenceRequest request, Planned planned) {
+        return new Account() {
+            @Override
+            public String csv() {
+                return PlanCsv.of(axis, request.stops(), planned.legs());
+            }
+
+            @Override
+            public String json(List<String> unread) {
+                return new TableJson(axis, request).of(planned, unread);
+            }
+
+            @Override
+            public void write(PrintWriter to, String heading, List<String> unread) {
+                new TableText(to, axis, request).write(heading, planned, unread);
+            }
+        };
     }
 }

@@ -2,14 +2,11 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
-import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import pitchstack.analysis.AxisAnalysis;
-import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.SequenceAnswer.Planned;
 import pitchstack.core.plan.SequenceRequest;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.export.SeatingsCsv;
 
 /** Foresees where a list of targets wears the rows. */
@@ -29,44 +26,25 @@ import pitchstack.export.SeatingsCsv;
             "  pitchstack wear fence.pitchstack --targets list.csv --out seatings.csv",
             "",
             "Exit codes: 0 all stops reached, 1 some left out or not read, 2 bad input, 130 stopped."})
-final class WearCommand implements Callable<Integer> {
-    @Mixin
-    private FileOption file;
-
-    @Mixin
-    private ListOptions list;
-
-    @Mixin
-    private MoveOptions moves;
-
-    @Mixin
-    private OutOptions out;
-
-    @Mixin
-    private AxisOptions axis;
-
-    @Mixin
-    private AnswerOptions answers;
-
+final class WearCommand extends ListCommand {
     @Override
-    public Integer call() throws BadInputException, StoppedException {
-        LoadedStack stack = file.load();
-        AxisAnalysis analysis = axis.analysis(stack, moves.approach());
-        Planner planner = stack.planner(analysis);
-        Optional<OutFile> written = out.file("csv");
-        StopList stops = list.stops(analysis);
-        SequenceRequest request = list.request(analysis, stops, moves);
-        Planned planned = Listed.plan(planner, request, answers.progress());
-        WearLog log = WearLog.of(analysis.spec(), request, planned);
-        if (written.isPresent()) {
-            written.get().write(SeatingsCsv.of(log.axis(), log.seatings()));
-        }
-        PrintWriter to = answers.out();
-        if (answers.inJson()) {
-            to.println(new WearJson(log).text(stops.unread()));
-        } else {
-            new WearText(to, log).write(stack.heading(), stops.unread());
-        }
-        return planned.leftOut() == 0 && stops.bad() == 0 ? ExitCode.YES : ExitCode.NO;
+    Account account(AxisSpec axis, SequenceRequest request, Planned planned) {
+        WearLog log = WearLog.of(axis, request, planned);
+        return new Account() {
+            @Override
+            public String csv() {
+                return SeatingsCsv.of(axis, log.seatings());
+            }
+
+            @Override
+            public String json(List<String> unread) {
+                return new WearJson(log).text(unread);
+            }
+
+            @Override
+            public void write(PrintWriter to, String heading, List<String> unread) {
+                new WearText(to, log).write(heading, unread);
+            }
+        };
     }
 }
