@@ -5,6 +5,7 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /** JSON text of ASCII characters only, so that no pipe or code page can spoil it. */
 final class Json {
@@ -16,6 +17,15 @@ final class Json {
     interface Content {
         /** Writes the value. */
         void write(JsonWriter json) throws IOException;
+    }
+
+    /** Writes a list of strings under a name. */
+    static void strings(JsonWriter json, String name, List<String> strings) throws IOException {
+        json.name(name).beginArray();
+        for (String string : strings) {
+            json.value(string);
+        }
+        json.endArray();
     }
 
     /** One value on one line. */

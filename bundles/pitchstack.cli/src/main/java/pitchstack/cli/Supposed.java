@@ -2,7 +2,6 @@
 package pitchstack.cli;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -64,6 +63,6 @@ record Supposed(List<WearMark> marks, Mapped mapped, Supposition answer, List<St
 
     /** {@code base} or {@code rider}. */
     static String row(WearMark mark) {
-        return mark.row().name().toLowerCase(Locale.ROOT);
+        return mark.row().word();
     }
 }

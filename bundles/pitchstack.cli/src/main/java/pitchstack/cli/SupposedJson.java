@@ -62,11 +62,7 @@ record SupposedJson(Mapped now, Supposed supposed) {
         write(json, "newlyOverWorn", supposed.stops(StopChange::turnsWorn), now);
         json.name("effortSeconds").jsonValue(Wording.seconds(supposed.effortMs(StopChange::now)));
         json.name("supposedEffortSeconds").jsonValue(Wording.seconds(supposed.effortMs(StopChange::supposed)));
-        json.name("unread").beginArray();
-        for (String sentence : supposed.unread()) {
-            json.value(sentence);
-        }
-        json.endArray();
+        Json.strings(json, "unread", supposed.unread());
         json.endObject();
     }
 

@@ -42,11 +42,7 @@ final class TableJson {
                 write(json, leg);
             }
             json.endArray();
-            json.name("unread").beginArray();
-            for (String sentence : unread) {
-                json.value(sentence);
-            }
-            json.endArray();
+            Json.strings(json, "unread", unread);
             json.endObject();
         });
     }

@@ -39,7 +39,7 @@ record TypedMark(String option, String text) {
         int first = Integer.parseInt(m.group(3));
         ToothSpan teeth = new ToothSpan(first, m.group(4) == null ? first : Integer.parseInt(m.group(4)));
         RowPair rows = axis.stages().get(stage).rows();
-        ToothSpan all = (row == WearMark.Row.BASE ? rows.base() : rows.rider()).span();
+        ToothSpan all = row.of(rows).span();
         if (teeth.isEmpty()) {
             throw refused("ends before it begins; write the lower tooth first.");
         }

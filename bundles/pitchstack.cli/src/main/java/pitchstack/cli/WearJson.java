@@ -4,6 +4,7 @@ package pitchstack.cli;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
+import pitchstack.core.coverage.RowSeatings;
 
 /**
  * Where a list wears the rows, for other programs.
@@ -18,23 +19,19 @@ record WearJson(WearLog log) {
             json.name("reached").value(log.reached());
             json.name("leftOut").value(log.leftOut());
             json.name("rows").beginArray();
-            for (WearLog.Row row : log.rows()) {
+            for (RowSeatings row : log.seatings().rows()) {
                 write(json, row);
             }
             json.endArray();
-            json.name("unread").beginArray();
-            for (String sentence : unread) {
-                json.value(sentence);
-            }
-            json.endArray();
+            Json.strings(json, "unread", unread);
             json.endObject();
         });
     }
 
-    private void write(JsonWriter json, WearLog.Row row) throws IOException {
+    private void write(JsonWriter json, RowSeatings row) throws IOException {
         json.beginObject();
         json.name("stage").value(log.axis().stages().get(row.stage()).name());
-        json.name("row").value(row.name());
+        json.name("row").value(row.row().word());
         json.name("most").value(row.most());
         json.name("seatings").beginArray();
         for (int count : row.counts()) {

@@ -3,8 +3,7 @@ package pitchstack.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.stream.Collectors;
-import pitchstack.core.stack.ToothSpan;
+import pitchstack.core.coverage.RowSeatings;
 
 /** Where a list wears the rows, for a person. */
 final class WearText {
@@ -28,34 +27,27 @@ final class WearText {
         out.println(title + ", axis “" + log.axis().name() + "”: " + stops + (stops == 1 ? " stop " : " stops ")
                 + TableText.words(log.order()));
         out.println("Reached: " + log.reached() + " of " + stops);
-        log.rows().forEach(this::write);
+        log.seatings().rows().forEach(this::write);
         if (!unread.isEmpty()) {
             out.println();
             unread.forEach(out::println);
         }
     }
 
-    private void write(WearLog.Row row) {
+    private void write(RowSeatings row) {
         String name = log.axis().stages().get(row.stage()).name();
         out.println();
-        out.println((name.isBlank() ? "Stage " + (row.stage() + 1) : name) + ", " + row.name() + " row of "
+        out.println((name.isBlank() ? "Stage " + (row.stage() + 1) : name) + ", " + row.row().word() + " row of "
                 + row.counts().length + (row.counts().length == 1 ? " tooth" : " teeth"));
         if (row.most() == 0) {
             out.println("  Never seated.");
             return;
         }
-        List<ToothSpan> most = row.spans(row.most());
         boolean one = row.teeth(row.most()) == 1;
-        out.println("  Seated most: " + (one ? "tooth " : "teeth ") + listed(most) + ", " + times(row.most())
+        out.println("  Seated most: " + (one ? "tooth " : "teeth ") + row.mostUsed(MOST_SPANS) + ", " + times(row.most())
                 + (one ? "" : " each"));
         int never = row.teeth(0);
         out.println("  Never seated: " + (never == 0 ? "none" : never == 1 ? "1 tooth" : never + " teeth"));
-    }
-
-    private static String listed(List<ToothSpan> spans) {
-        return spans.stream().limit(MOST_SPANS)
-                .map(span -> span.count() == 1 ? "" + span.first() : span.first() + " to " + span.last())
-                .collect(Collectors.joining(", ")) + (spans.size() > MOST_SPANS ? " and others" : "");
     }
 
     private static String times(int count) {

@@ -3,11 +3,10 @@ package pitchstack.export;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import pitchstack.core.coverage.RowSeatings;
 import pitchstack.core.coverage.Seatings;
-import pitchstack.core.coverage.WearMark;
 import pitchstack.core.stack.AxisSpec;
 
 /** How often each tooth is seated as a table: one row a tooth, lowest stage first and its base row before its rider row. */
@@ -25,12 +24,9 @@ public final class SeatingsCsv {
         StringBuilder text = new StringBuilder();
         try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
             csv.printRecord("stage", "row", "tooth", "seatings");
-            for (int j = 0; j < axis.stages().size(); j++) {
-                for (WearMark.Row row : WearMark.Row.values()) {
-                    int[] counts = seatings.of(j, row);
-                    for (int tooth = 0; tooth < counts.length; tooth++) {
-                        csv.printRecord(PlanCsv.stage(axis, j), row.name().toLowerCase(Locale.ROOT), tooth, counts[tooth]);
-                    }
+            for (RowSeatings row : seatings.rows()) {
+                for (int tooth = 0; tooth < row.counts().length; tooth++) {
+                    csv.printRecord(PlanCsv.stage(axis, row.stage()), row.row().word(), tooth, row.counts()[tooth]);
                 }
             }
         } catch (IOException e) {

@@ -12,12 +12,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.ISharedImages;
 import pitchstack.core.coverage.RackShift;
-import pitchstack.core.coverage.WearMark.Row;
-import pitchstack.core.stack.RowPair;
+import pitchstack.core.coverage.RowSeatings;
 import pitchstack.core.stack.WornRange;
 import pitchstack.ui.views.Busy;
 import pitchstack.ui.views.Notice;
-import pitchstack.ui.views.wear.Load.RowLoad;
 
 /** How often each tooth will be seated: what is counted, the most used teeth, and the bars of one row. */
 final class SeatingsPane {
@@ -33,7 +31,7 @@ final class SeatingsPane {
     private final BarCanvas bars;
     private final Label words;
     private Load load;
-    private RowLoad drawn;
+    private RowSeatings drawn;
 
     /**
      * @param listed called when something else shall be counted
@@ -102,7 +100,7 @@ final class SeatingsPane {
         }
         SeatingsWords sentences = new SeatingsWords(load, form.times());
         table.show(load, form.times());
-        Optional<RowLoad> chosen = table.chosen();
+        Optional<RowSeatings> chosen = table.chosen();
         chosen.ifPresent(row -> {
             boolean same = drawn != null && drawn.stage() == row.stage() && drawn.row() == row.row();
             drawn = row;
@@ -116,8 +114,7 @@ final class SeatingsPane {
         pane.layout();
     }
 
-    private List<WornRange> marks(RowLoad row) {
-        RowPair rows = load.axis().stages().get(row.stage()).rows();
-        return (row.row() == Row.BASE ? rows.base() : rows.rider()).worn();
+    private List<WornRange> marks(RowSeatings row) {
+        return row.row().of(load.axis().stages().get(row.stage()).rows()).worn();
     }
 }

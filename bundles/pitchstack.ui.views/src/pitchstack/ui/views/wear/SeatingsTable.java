@@ -6,9 +6,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
+import pitchstack.core.coverage.RowSeatings;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Columns;
-import pitchstack.ui.views.wear.Load.RowLoad;
 
 /** The most used teeth of every row. */
 final class SeatingsTable {
@@ -28,19 +28,19 @@ final class SeatingsTable {
     }
 
     /** The row that is chosen, if any is. */
-    Optional<RowLoad> chosen() {
+    Optional<RowSeatings> chosen() {
         TableItem[] chosen = table.getSelection();
-        return chosen.length == 0 ? Optional.empty() : Optional.of((RowLoad) chosen[0].getData());
+        return chosen.length == 0 ? Optional.empty() : Optional.of((RowSeatings) chosen[0].getData());
     }
 
     /** Lists the rows; the same row stays chosen, or else the longest is. */
     void show(Load load, int times) {
-        Optional<RowLoad> before = chosen();
+        Optional<RowSeatings> before = chosen();
         table.removeAll();
-        for (RowLoad row : load.rows()) {
+        for (RowSeatings row : load.rows()) {
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(new String[] {load.name(row), row.mostUsed().isEmpty() ? "none" : row.mostUsed(),
-                    String.valueOf((long) row.most() * times), row.unused() + " of " + row.counts().length});
+            item.setText(new String[] {load.name(row), row.most() == 0 ? "none" : SeatingsWords.mostUsed(row),
+                    String.valueOf((long) row.most() * times), row.teeth(0) + " of " + row.counts().length});
             item.setData(row);
             if (before.filter(b -> b.stage() == row.stage() && b.row() == row.row()).isPresent()) {
                 table.setSelection(item);

@@ -2,7 +2,7 @@
 package pitchstack.ui.views.wear;
 
 import pitchstack.core.coverage.RackShift;
-import pitchstack.ui.views.wear.Load.RowLoad;
+import pitchstack.core.coverage.RowSeatings;
 
 /**
  * Puts a forecast of seatings into sentences.
@@ -11,10 +11,18 @@ import pitchstack.ui.views.wear.Load.RowLoad;
  * @param times how many runs
  */
 record SeatingsWords(Load load, int times) {
+    /** Stretches of most used teeth that are named. */
+    private static final int MOST_SPANS = 3;
+
+    /** The most used teeth; empty where none is used. */
+    static String mostUsed(RowSeatings row) {
+        return row.mostUsed(MOST_SPANS);
+    }
+
     /** The title of the bars of a row. */
-    String title(RowLoad row) {
+    String title(RowSeatings row) {
         return row.most() == 0 ? "No tooth of this row is seated." : "Most used: "
-                + (row.mostUsed().matches("\\d+") ? "tooth " : "teeth ") + row.mostUsed() + ", " + count((long) row.most() * times);
+                + (row.teeth(row.most()) == 1 ? "tooth " : "teeth ") + mostUsed(row) + ", " + count((long) row.most() * times);
     }
 
     /** What it is, and what it rests on. */

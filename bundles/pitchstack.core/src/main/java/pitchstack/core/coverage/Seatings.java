@@ -64,6 +64,17 @@ public final class Seatings {
         return sums;
     }
 
+    /** All rows, lowest stage first, the base row of each before its rider row. */
+    public List<RowSeatings> rows() {
+        List<RowSeatings> rows = new ArrayList<>();
+        for (int j = 0; j < base.size(); j++) {
+            for (WearMark.Row row : WearMark.Row.values()) {
+                rows.add(new RowSeatings(j, row, of(j, row)));
+            }
+        }
+        return rows;
+    }
+
     /** By tooth of a row, how often it was seated: a copy. */
     public int[] of(int stage, WearMark.Row row) {
         return (row == WearMark.Row.BASE ? base : rider).get(stage).clone();

@@ -3,6 +3,7 @@ package pitchstack.core.coverage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.RowSpec;
@@ -22,7 +23,17 @@ public record WearMark(int stage, Row row, WornRange range) {
         /** The row below. */
         BASE,
         /** The row on the underside of the moved body. */
-        RIDER
+        RIDER;
+
+        /** {@code base} or {@code rider}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** The one of two mating rows that this is. */
+        public RowSpec of(RowPair rows) {
+            return this == BASE ? rows.base() : rows.rider();
+        }
     }
 
     /**

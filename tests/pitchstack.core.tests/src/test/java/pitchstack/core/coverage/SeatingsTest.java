@@ -2,6 +2,7 @@
 package pitchstack.core.coverage;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.OptionalLong;
@@ -43,5 +44,14 @@ final class SeatingsTest {
         assertArrayEquals(new int[] {1, 0, 0, 0, 0, 0}, seatings.of(0, Row.BASE));
         assertArrayEquals(new int[] {1, 1, 1, 0, 0, 1}, seatings.of(1, Row.BASE));
         assertArrayEquals(new int[] {2, 1, 1}, seatings.of(1, Row.RIDER));
+    }
+
+    @Test
+    void namesTheMostUsedTeethAsStretchesOfNeighbours() {
+        RowSeatings row = new RowSeatings(0, WearMark.Row.BASE, new int[] {2, 0, 2, 2, 1, 2});
+        assertEquals("0, 2 to 3, 5", row.mostUsed(3));
+        assertEquals("0, 2 to 3 and others", row.mostUsed(2));
+        assertEquals(4, row.teeth(2));
+        assertEquals("", new RowSeatings(0, WearMark.Row.BASE, new int[] {0, 0}).mostUsed(3));
     }
 }
