@@ -6,24 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import pitchstack.core.stack.RowSpec;
-import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.ToothSpan;
 
 /** Two marks over the same teeth: the worse one counts, so that deleting the other changes nothing. */
-public final class MarksOverlap implements Check {
-    @Override
-    public List<Finding> apply(Subject subject) {
-        List<Finding> findings = new ArrayList<>();
-        for (int j = 0; j < subject.axis().stages().size(); j++) {
-            StageSpec stage = subject.axis().stages().get(j);
-            look(findings, j, Place.Part.BASE_ROW, "base row of stage " + stage.title(j), stage.rows().base());
-            look(findings, j, Place.Part.RIDER_ROW, "rider row of stage " + stage.title(j), stage.rows().rider());
-        }
-        return findings;
-    }
-
+public final class MarksOverlap implements RowCheck {
     /** One finding for each mark that begins inside an earlier one, by first tooth; not one for each pair. */
-    private static void look(List<Finding> findings, int j, Place.Part part, String which, RowSpec row) {
+    @Override
+    public List<Finding> at(RowSpec row, int j, Place.Part part, String which) {
+        List<Finding> findings = new ArrayList<>();
         List<Integer> byStart = IntStream.range(0, row.worn().size()).boxed()
                 .filter(i -> !row.worn().get(i).teeth().isEmpty())
                 .sorted(Comparator.comparingInt(i -> row.worn().get(i).teeth().first())).toList();
@@ -38,5 +28,6 @@ public final class MarksOverlap implements Check {
             }
             farthest = farthest == null || marked.last() > farthest.last() ? marked : farthest;
         }
+        return findings;
     }
 }

@@ -4,23 +4,13 @@ package pitchstack.core.check;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.core.stack.RowSpec;
-import pitchstack.core.stack.StageSpec;
 import pitchstack.core.stack.ToothSpan;
 
 /** A mark must lie on teeth that exist; the planner passes over the others. */
-public final class WornOutsideRow implements Check {
+public final class WornOutsideRow implements RowCheck {
     @Override
-    public List<Finding> apply(Subject subject) {
+    public List<Finding> at(RowSpec row, int j, Place.Part part, String which) {
         List<Finding> findings = new ArrayList<>();
-        for (int j = 0; j < subject.axis().stages().size(); j++) {
-            StageSpec stage = subject.axis().stages().get(j);
-            look(findings, j, Place.Part.BASE_ROW, "base row of stage " + stage.title(j), stage.rows().base());
-            look(findings, j, Place.Part.RIDER_ROW, "rider row of stage " + stage.title(j), stage.rows().rider());
-        }
-        return findings;
-    }
-
-    private static void look(List<Finding> findings, int j, Place.Part part, String which, RowSpec row) {
         for (int i = 0; i < row.worn().size() && row.teeth() > 0; i++) {
             ToothSpan marked = row.worn().get(i).teeth();
             String value = "teeth " + marked.first() + " to " + marked.last();
@@ -35,5 +25,6 @@ public final class WornOutsideRow implements Check {
                                 + "; shorten the mark or lengthen the row."));
             }
         }
+        return findings;
     }
 }
