@@ -2,15 +2,12 @@
 package pitchstack.ui.views.coverage;
 
 import java.util.Optional;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Control;
-import pitchstack.core.coverage.Outcome;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.QuantityException;
 import pitchstack.edit.Session;
 import pitchstack.edit.ToothMark;
 import pitchstack.model.WornRange;
-import pitchstack.ui.views.Background;
+import pitchstack.ui.views.PageWork;
 import pitchstack.ui.views.coverage.Coverages.Wanted;
 
 /** Keeps the page true to one sound axis: works out its coverage anew when the axis or the tolerance changes. */
@@ -20,9 +17,8 @@ final class Charting {
 
     private final CoveragePage page;
     private final StripHint hint;
-    private final Background background;
+    private final PageWork work;
     private final Coverages coverages = new Coverages();
-    private final Runnable ask = this::ask;
     private Session session;
     /** What was asked for last, so that moving a stage alone works nothing out. */
     private Wanted wanted;
@@ -32,17 +28,8 @@ final class Charting {
     Charting(CoveragePage page, StripHint hint) {
         this.page = page;
         this.hint = hint;
-        background = new Background(control().getDisplay(), share -> {
-            if (!control().isDisposed()) {
-                page.busy().show(share);
-            }
-        });
-        control().addListener(SWT.Dispose, e -> rest());
+        work = new PageWork(page.control(), page.busy(), this::ask);
         page.onKeys(this::typed, this::again, this::stop);
-    }
-
-    private Control control() {
-        return page.control();
     }
 
     /** Shows the axis that a session looks at, all of it, within its own tolerance. */
@@ -76,9 +63,7 @@ final class Charting {
 
     /** Ends working until something is shown again. */
     void rest() {
-        control().getDisplay().timerExec(-1, ask);
-        background.forget();
-        page.busy().hide();
+        work.rest();
         wanted = null;
     }
 
@@ -88,7 +73,7 @@ final class Charting {
 
     private void typed() {
         if (session != null) {
-            control().getDisplay().timerExec(PAUSE_MS, ask);
+            work.askAfter(PAUSE_MS);
         }
     }
 
@@ -99,7 +84,7 @@ final class Charting {
     }
 
     private void ask() {
-        control().getDisplay().timerExec(-1, ask);
+        work.askNoMore();
         AxisSpec axis = session.analysis().spec();
         try {
             long tolerance = axis.tolerance(page.tolerance());
@@ -109,7 +94,9 @@ final class Charting {
                     selected.map(mark -> mark.inNumbers().off(axis)));
             if (!now.equals(wanted)) {
                 wanted = now;
-                background.ask("Coverage", progress -> coverages.chart(now, progress), outcome -> ended(axis, outcome));
+                work.begin("Coverage", progress -> coverages.chart(now, progress),
+                        "The coverage of this axis could not be worked out; what went wrong is in the program's log.",
+                        this::nothing, charted -> draw(axis, charted));
             }
         } catch (QuantityException e) {
             refuse(e.getMessage());
@@ -131,24 +118,9 @@ final class Charting {
 
     /** Ends working, and says so. */
     void stop() {
-        if (background.isBusy()) {
-            background.forget();
-            page.busy().hide();
+        if (work.isBusy()) {
+            work.forget();
             nothing("Stopped before it was worked out. Press Enter in the tolerance field to begin again.");
-        }
-    }
-
-    private void ended(AxisSpec axis, Optional<Outcome<Charted>> outcome) {
-        if (control().isDisposed()) {
-            return;
-        }
-        page.busy().hide();
-        if (outcome.isEmpty()) {
-            nothing("The coverage of this axis could not be worked out; what went wrong is in the program's log.");
-        } else if (outcome.get() instanceof Outcome.Refused<Charted> refused) {
-            nothing(refused.why());
-        } else if (outcome.get() instanceof Outcome.Done<Charted> done) {
-            draw(axis, done.value());
         }
     }
 

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.wear;
 
-import java.util.Optional;
-import java.util.function.Function;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.analysis.TargetStops;
 import pitchstack.core.coverage.Outcome;
 import pitchstack.core.coverage.Visits;
-import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.SequenceAnswer;
 import pitchstack.core.plan.SequenceRequest;
@@ -19,15 +15,14 @@ import pitchstack.core.plan.StopOrder;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.edit.Session;
-import pitchstack.ui.views.Background;
+import pitchstack.ui.views.PageWork;
 
 /** Keeps the forecast of seatings true to one sound axis and what is to be counted on it. */
 final class SeatingsWork {
     private static final int PAUSE_MS = 250;
 
     private final SeatingsPane pane;
-    private final Background background;
-    private final Runnable ask = this::ask;
+    private final PageWork work;
     private Session session;
     private Object asked;
 
@@ -36,12 +31,7 @@ final class SeatingsWork {
 
     SeatingsWork(Composite parent) {
         pane = new SeatingsPane(parent, this::later, this::stop);
-        background = new Background(parent.getDisplay(), share -> {
-            if (!control().isDisposed()) {
-                pane.busy().show(share);
-            }
-        });
-        control().addListener(SWT.Dispose, e -> rest());
+        work = new PageWork(control(), pane.busy(), this::ask);
     }
 
     Control control() {
@@ -60,20 +50,18 @@ final class SeatingsWork {
 
     private void later() {
         if (session != null) {
-            control().getDisplay().timerExec(PAUSE_MS, ask);
+            work.askAfter(PAUSE_MS);
         }
     }
 
     /** Ends working until something is shown again. */
     void rest() {
-        control().getDisplay().timerExec(-1, ask);
-        background.forget();
+        work.rest();
         asked = null;
     }
 
     private void stop() {
         rest();
-        pane.busy().hide();
         pane.say("Stopped before it was planned. Choose what to count to begin again.");
     }
 
@@ -86,7 +74,6 @@ final class SeatingsWork {
 
     private void read() {
         rest();
-        pane.busy().hide();
         AxisAnalysis analysis = session.analysis();
         TypedSettings typed = TypedSettings.read(pane.form().typed(), analysis.spec());
         pane.problem(typed.bad().isEmpty() ? "" : typed.bad().get(0)
@@ -104,44 +91,28 @@ final class SeatingsWork {
         pane.problem(targets.unread().isEmpty() ? "" : targets.unread().get(0));
         if (targets.stops().isEmpty()) {
             rest();
-            pane.busy().hide();
             pane.say("The file has no targets to count seatings by. Save some in the view Target, or count settings that you"
                     + " type.");
             return;
         }
-        AxisSpec axis = analysis.spec();
         SequenceRequest request = new SequenceRequest(targets.stops(), analysis.current(), analysis.last(), WornPolicy.AVOID,
                 order, SequenceRequest.DEFAULT_MEMORY);
-        Wanted wanted = new Wanted(axis, request);
+        Wanted wanted = new Wanted(analysis.spec(), request);
         if (!wanted.equals(asked)) {
             asked = wanted;
             int unread = targets.unread().size();
-            Function<Progress, Outcome<Load>> work = progress -> load(axis, request, unread, progress);
-            background.ask("Seatings", work, this::ended);
+            work.begin("Seatings", progress -> load(analysis, request, unread, progress),
+                    "The list could not be planned; what went wrong is in the program's log.", pane::say, pane::show);
         }
     }
 
-    private static Outcome<Load> load(AxisSpec axis, SequenceRequest request, int unread, Progress progress) {
-        SequenceAnswer answer = Sequences.plan(Planner.of(axis), request, progress);
+    private static Outcome<Load> load(AxisAnalysis analysis, SequenceRequest request, int unread, Progress progress) {
+        SequenceAnswer answer = Sequences.plan(analysis.planner().orElseThrow(), request, progress);
         if (answer instanceof SequenceAnswer.Planned planned) {
-            return new Outcome.Done<>(Load.of(axis, request.from(), Visits.of(planned, request.order(), request.from()),
+            return new Outcome.Done<>(Load.of(analysis.spec(), request.from(), Visits.of(planned, request.order(), request.from()),
                     planned.leftOut() + unread));
         }
         return answer instanceof SequenceAnswer.Refused refused ? new Outcome.Refused<>(refused.sentence())
                 : new Outcome.Cancelled<>();
-    }
-
-    private void ended(Optional<Outcome<Load>> outcome) {
-        if (control().isDisposed()) {
-            return;
-        }
-        pane.busy().hide();
-        if (outcome.isEmpty()) {
-            pane.say("The list could not be planned; what went wrong is in the program's log.");
-        } else if (outcome.get() instanceof Outcome.Refused<Load> refused) {
-            pane.say(refused.why());
-        } else if (outcome.get() instanceof Outcome.Done<Load> done) {
-            pane.show(done.value());
-        }
     }
 }

@@ -2,20 +2,16 @@
 package pitchstack.ui.views.wear;
 
 import java.util.List;
-import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.analysis.TargetStops;
-import pitchstack.core.coverage.Outcome;
-import pitchstack.core.coverage.Supposition;
 import pitchstack.core.coverage.WearMark;
 import pitchstack.core.coverage.WhatIf;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.edit.Session;
 import pitchstack.edit.ToothMark;
-import pitchstack.ui.views.Background;
+import pitchstack.ui.views.PageWork;
 
 /** Keeps the cost of marks true: of those that are supposed, or while none is, of those in the file. */
 final class WhatIfWork {
@@ -23,19 +19,13 @@ final class WhatIfWork {
     private static final int PAUSE_MS = 100;
 
     private final WhatIfPane pane;
-    private final Background background;
-    private final Runnable ask = this::ask;
+    private final PageWork work;
     private Session session;
     private WhatIf asked;
 
     WhatIfWork(Composite parent) {
         pane = new WhatIfPane(parent, this::stop);
-        background = new Background(parent.getDisplay(), share -> {
-            if (!control().isDisposed()) {
-                pane.busy().show(share);
-            }
-        });
-        control().addListener(SWT.Dispose, e -> rest());
+        work = new PageWork(control(), pane.busy(), this::ask);
     }
 
     Control control() {
@@ -45,19 +35,17 @@ final class WhatIfWork {
     /** Shows what the marks of the axis cost that a session looks at. */
     void show(Session shown) {
         session = shown;
-        control().getDisplay().timerExec(PAUSE_MS, ask);
+        work.askAfter(PAUSE_MS);
     }
 
     /** Ends working until something is shown again. */
     void rest() {
-        control().getDisplay().timerExec(-1, ask);
-        background.forget();
+        work.rest();
         asked = null;
     }
 
     private void stop() {
-        background.forget();
-        pane.busy().hide();
+        work.forget();
         pane.say("Stopped before it was worked out. Change a mark to begin again.");
     }
 
@@ -72,7 +60,6 @@ final class WhatIfWork {
                 .stream().map(ToothMark::inNumbers).toList();
         if (marks.isEmpty()) {
             rest();
-            pane.busy().hide();
             pane.say("No tooth is marked. Mark… marks teeth in the file; Suppose… shows what it would cost if teeth were worn"
                     + " or barred, and leaves the file as it is.");
             return;
@@ -82,7 +69,10 @@ final class WhatIfWork {
                 analysis.spec().tolerance(), analysis.current(), analysis.last(), targets.stops());
         if (!question.equals(asked)) {
             asked = question;
-            background.ask("Cost of wear", question::answer, outcome -> ended(outcome, question, isSupposed));
+            work.begin("Cost of wear", question::answer,
+                    "What these marks cost could not be worked out; what went wrong is in the program's log.", pane::say,
+                    found -> pane.show(title(question, isSupposed), found, new WhatIfWords(question.axis().scale(),
+                            question.stops(), isSupposed)));
         }
     }
 
@@ -92,21 +82,6 @@ final class WhatIfWork {
             fit = mark.off(fit);
         }
         return fit;
-    }
-
-    private void ended(Optional<Outcome<Supposition>> outcome, WhatIf question, boolean isSupposed) {
-        if (control().isDisposed()) {
-            return;
-        }
-        pane.busy().hide();
-        if (outcome.isEmpty()) {
-            pane.say("What these marks cost could not be worked out; what went wrong is in the program's log.");
-        } else if (outcome.get() instanceof Outcome.Refused<Supposition> refused) {
-            pane.say(refused.why());
-        } else if (outcome.get() instanceof Outcome.Done<Supposition> done) {
-            pane.show(title(question, isSupposed), done.value(), new WhatIfWords(question.axis().scale(), question.stops(),
-                    isSupposed));
-        }
     }
 
     private static String title(WhatIf question, boolean isSupposed) {
