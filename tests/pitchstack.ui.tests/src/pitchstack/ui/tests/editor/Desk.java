@@ -4,6 +4,7 @@ package pitchstack.ui.tests.editor;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
+import pitchstack.model.Positioner;
 
 /** The window, as a person's hands find it. */
 final class Desk {
@@ -98,6 +100,14 @@ final class Desk {
         command("pitchstack.ui.editor.openFile", Map.of("path", file.toString()));
         IEditorPart editor = page().getActiveEditor();
         assertNotNull(editor, "no editor opened");
+        return editor;
+    }
+
+    /** Saves a positioner, opens it, and gives its drawing the focus. */
+    static IEditorPart draw(Positioner positioner, Path folder) throws IOException {
+        IEditorPart editor = open(Stacks.save(positioner, folder.resolve("stack.pitchstack")));
+        canvas().setFocus();
+        settle();
         return editor;
     }
 

@@ -45,11 +45,9 @@ class DrawTest {
     private Sight sight;
 
     private void open(Positioner positioner) throws IOException {
-        editor = Desk.open(Stacks.save(positioner, folder.resolve("stack.pitchstack")));
+        editor = Desk.draw(positioner, folder);
         session = editor.getAdapter(Session.class);
         sight = new Sight(session);
-        Desk.canvas().setFocus();
-        Desk.settle();
     }
 
     @AfterEach

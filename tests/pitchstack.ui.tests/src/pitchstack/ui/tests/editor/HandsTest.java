@@ -27,10 +27,8 @@ class HandsTest {
 
     @BeforeEach
     void open() throws IOException {
-        session = Desk.open(Stacks.save(Stacks.pair(), folder.resolve("stack.pitchstack"))).getAdapter(Session.class);
+        session = Desk.draw(Stacks.pair(), folder).getAdapter(Session.class);
         sight = new Sight(session);
-        Desk.canvas().setFocus();
-        Desk.settle();
     }
 
     @AfterEach

@@ -34,11 +34,9 @@ class MarkingTest {
 
     @BeforeEach
     void open() throws IOException {
-        session = Desk.open(Stacks.save(Stacks.pair(), folder.resolve("stack.pitchstack"))).getAdapter(Session.class);
+        session = Desk.draw(Stacks.pair(), folder).getAdapter(Session.class);
         sight = new Sight(session);
         rack = session.axis().getStages().get(0).getBaseRow();
-        Desk.canvas().setFocus();
-        Desk.settle();
     }
 
     @AfterEach

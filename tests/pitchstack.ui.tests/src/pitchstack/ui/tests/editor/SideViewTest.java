@@ -43,11 +43,9 @@ class SideViewTest {
     private Sight sight;
 
     private void open(Positioner positioner) throws IOException {
-        editor = Desk.open(Stacks.save(positioner, folder.resolve("stack.pitchstack")));
+        editor = Desk.draw(positioner, folder);
         session = editor.getAdapter(Session.class);
         sight = new Sight(session);
-        Desk.canvas().setFocus();
-        Desk.settle();
     }
 
     @AfterEach

@@ -28,10 +28,8 @@ class ZoomTest {
     private Sight sight;
 
     private void open(Positioner positioner) throws IOException {
-        session = Desk.open(Stacks.save(positioner, folder.resolve("stack.pitchstack"))).getAdapter(Session.class);
+        session = Desk.draw(positioner, folder).getAdapter(Session.class);
         sight = new Sight(session);
-        Desk.canvas().setFocus();
-        Desk.settle();
     }
 
     @AfterEach

@@ -3,11 +3,14 @@ package pitchstack.ui.tests.views;
 
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.FileLocator;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.widgets.Shell;
@@ -51,6 +54,14 @@ final class Bench {
             throw new AssertionError(e);
         }
         return open(file);
+    }
+
+    /** Opens a copy of the cross-cut fence of the examples. */
+    Session openFence() throws IOException {
+        String example = FileLocator.toFileURL(
+                Platform.getBundle("pitchstack.help").getEntry("examples/cross-cut-fence.pitchstack")).getPath();
+        command("pitchstack.ui.editor.openCopy", Map.of("path", new File(example).getPath()));
+        return editor().getAdapter(Session.class);
     }
 
     /** Opens a file of {@link #open(String, Positioner)} again. */

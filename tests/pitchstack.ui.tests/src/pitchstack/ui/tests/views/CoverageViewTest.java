@@ -6,14 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import org.eclipse.core.runtime.FileLocator;
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -60,10 +56,7 @@ class CoverageViewTest {
     void open(@TempDir Path folder) throws IOException {
         bench = new Bench(folder);
         shell = bench.shell();
-        File example = new File(FileLocator.toFileURL(
-                Platform.getBundle("pitchstack.help").getEntry("examples/cross-cut-fence.pitchstack")).getPath());
-        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", example.getPath()));
-        session = bench.editor().getAdapter(Session.class);
+        session = bench.openFence();
         bench.view("pitchstack.ui.views.coverage");
         awaits(FENCE);
     }

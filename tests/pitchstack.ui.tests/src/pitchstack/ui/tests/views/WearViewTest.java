@@ -5,14 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
-import org.eclipse.core.runtime.FileLocator;
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -54,10 +50,7 @@ class WearViewTest {
     void open(@TempDir Path folder) throws IOException {
         bench = new Bench(folder);
         shell = bench.shell();
-        File example = new File(FileLocator.toFileURL(
-                Platform.getBundle("pitchstack.help").getEntry("examples/cross-cut-fence.pitchstack")).getPath());
-        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", example.getPath()));
-        session = bench.editor().getAdapter(Session.class);
+        session = bench.openFence();
         rack = session.axis().getStages().get(0).getBaseRow();
         bench.view("pitchstack.ui.views.wear");
         page("Marks");
