@@ -15,7 +15,8 @@ import pitchstack.export.StripSvg;
 
 /** Tells which positions of the travel can be reached. */
 @Command(name = "coverage", sortOptions = false, header = "Tells which part of the travel can be reached, and where gaps are.",
-        customSynopsis = "pitchstack coverage FILE [--step S] [--tolerance T] [--out NAME.csv|NAME.svg [--force]]%n"
+        customSynopsis = "pitchstack coverage FILE [--step S] [--at X] [--tolerance T]%n"
+                + "                           [--out NAME.csv|NAME.svg [--force]]%n"
                 + "                           [--bar TEETH]... [--wear TEETH]... [--targets LIST.csv]%n"
                 + "                           [--axis NAME] [--temperature T] [--json]",
         parameterListHeading = "%n", optionListHeading = "%nOptions:%n",
@@ -58,7 +59,7 @@ final class CoverageCommand implements Callable<Integer> {
         stack.planner(analysis);
         AxisSpec spec = analysis.spec();
         Optional<OutFile> written = out.file("csv", "svg");
-        Mapped mapped = Mapped.of(spec, options.tolerance(spec), options.step(spec), answers.progress());
+        Mapped mapped = Mapped.of(spec, options, answers.progress());
         Optional<Supposed> supposed = supposition.ask(analysis, options, answers.progress());
         if (written.isPresent()) {
             written.get().write(text(written.get(), stack.heading(), mapped, supposed));

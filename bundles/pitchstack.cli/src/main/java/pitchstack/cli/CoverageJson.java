@@ -70,6 +70,8 @@ final class CoverageJson {
         json.name("gaplessToleranceClean").value(figure(mapped.clean(), FinestStep::tolerance));
         json.name("multiples");
         writeGrid(json);
+        json.name("settings");
+        writeCounted(json);
     }
 
     private void writeTravel(JsonWriter json) throws IOException {
@@ -91,6 +93,19 @@ final class CoverageJson {
 
     private String figure(Optional<FinestStep> finest, ToLongFunction<FinestStep> figure) {
         return finest.map(step -> scale.decimal(figure.applyAsLong(step))).orElse(null);
+    }
+
+    private void writeCounted(JsonWriter json) throws IOException {
+        if (mapped.counted().isEmpty()) {
+            json.nullValue();
+            return;
+        }
+        Mapped.Counted counted = mapped.counted().get();
+        json.beginObject();
+        json.name("position").value(scale.decimal(counted.position()));
+        json.name("clean").value(counted.ways().clean());
+        json.name("worn").value(counted.ways().worn());
+        json.endObject();
     }
 
     private void writeGrid(JsonWriter json) throws IOException {

@@ -13,6 +13,9 @@ final class CoverageOptions {
             description = "Count also how many multiples of S inside the travel are reached.")
     private String step;
 
+    @Option(names = "--at", paramLabel = "X", description = "Count also how many settings reach the position X.")
+    private String at;
+
     @Mixin
     private ToleranceOption tolerance;
 
@@ -23,6 +26,15 @@ final class CoverageOptions {
      */
     long tolerance(AxisSpec axis) throws BadInputException {
         return tolerance.of(axis);
+    }
+
+    /**
+     * The position whose settings are counted; empty where none is named.
+     *
+     * @throws BadInputException if it cannot be read
+     */
+    OptionalLong at(AxisSpec axis) throws BadInputException {
+        return at == null ? OptionalLong.empty() : OptionalLong.of(TypedLength.read(axis.scale(), "--at", at));
     }
 
     /**

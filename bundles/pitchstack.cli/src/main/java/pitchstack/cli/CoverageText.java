@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
+import pitchstack.cli.Mapped.Counted;
 import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.FinestStep;
 import pitchstack.core.coverage.GridCoverage;
@@ -57,6 +58,7 @@ final class CoverageText {
         out.println("Finest step everywhere: " + overBoth(FinestStep::spacing));
         out.println("Tolerance that leaves no gap: " + overBoth(FinestStep::tolerance));
         mapped.grid().ifPresent(this::write);
+        mapped.counted().ifPresent(this::write);
     }
 
     /** What is mapped, in one line. */
@@ -85,6 +87,12 @@ final class CoverageText {
 
     private String size(Optional<FinestStep> finest, ToLongFunction<FinestStep> figure) {
         return finest.map(step -> scale.formatSize(figure.applyAsLong(step))).orElse("none");
+    }
+
+    private void write(Counted counted) {
+        out.println();
+        out.println("Settings that reach " + TrueMinus.in(scale.format(counted.position())) + ": " + counted.ways().clean()
+                + " over clean teeth, " + counted.ways().worn() + " over worn ones");
     }
 
     private void write(GridCoverage grid) {

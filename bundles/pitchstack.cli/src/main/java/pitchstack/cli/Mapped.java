@@ -9,6 +9,7 @@ import pitchstack.core.coverage.GridCoverage;
 import pitchstack.core.coverage.Outcome;
 import pitchstack.core.coverage.Reach;
 import pitchstack.core.coverage.Reached;
+import pitchstack.core.coverage.Ways;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
@@ -21,22 +22,38 @@ import pitchstack.core.stack.Wear;
  * @param clean the finest step everywhere over clean teeth; empty where nothing can be set over them
  * @param usable the same over worn teeth too
  * @param grid the multiples of the step asked for; empty where none is
+ * @param counted the settings that reach the position asked for; empty where none is
  */
 record Mapped(AxisSpec axis, Coverage coverage, Optional<FinestStep> clean, Optional<FinestStep> usable,
-        Optional<GridCoverage> grid) {
+        Optional<GridCoverage> grid, Optional<Counted> counted) {
+    /**
+     * How many settings reach a position.
+     *
+     * @param position the position, as asked for
+     * @param ways the settings
+     */
+    record Counted(long position, Ways ways) { }
+
     /**
      * Maps an axis whose numbers are sound.
      *
-     * @throws BadInputException if it is too much to map
+     * @param axis the axis
+     * @param options what is asked of it
+     * @throws BadInputException if an option cannot be read, or it is too much to map
      * @throws StoppedException if it was stopped
      */
-    static Mapped of(AxisSpec axis, long tolerance, OptionalLong step, Progress progress)
+    static Mapped of(AxisSpec axis, CoverageOptions options, Progress progress)
             throws BadInputException, StoppedException {
+        long tolerance = options.tolerance(axis);
+        OptionalLong step = options.step(axis);
+        OptionalLong at = options.at(axis);
         Reach reach = done(Reach.of(axis, progress));
+        Optional<Counted> counted = at.isEmpty() ? Optional.empty()
+                : Optional.of(new Counted(at.getAsLong(), reach.ways(at.getAsLong(), tolerance)));
         Optional<GridCoverage> grid = step.isEmpty() ? Optional.empty()
                 : Optional.of(done(reach.grid(0, step.getAsLong(), tolerance, progress)));
         return new Mapped(axis, done(reach.coverage(tolerance, progress)),
-                done(reach.finestStep(Wear.CLEAN, progress)), done(reach.finestStep(Wear.WORN, progress)), grid);
+                done(reach.finestStep(Wear.CLEAN, progress)), done(reach.finestStep(Wear.WORN, progress)), grid, counted);
     }
 
     /**

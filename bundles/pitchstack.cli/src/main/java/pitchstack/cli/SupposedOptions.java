@@ -39,7 +39,7 @@ final class SupposedOptions {
         Optional<StopList> list = targets.isGiven() || StopList.isInFile(analysis) ? Optional.of(targets.stops(analysis))
                 : Optional.empty();
         List<Stop> stops = list.map(StopList::stops).orElse(List.of());
-        Mapped mapped = Mapped.of(WearMark.onAll(axis, some), options.tolerance(axis), options.step(axis), progress);
+        Mapped mapped = Mapped.of(WearMark.onAll(axis, some), options, progress);
         WhatIf question = new WhatIf(axis, some, options.tolerance(axis), StartingSetting.inFile(axis, analysis.current()),
                 analysis.last(), stops);
         return Optional.of(new Supposed(some, mapped, Mapped.done(question.answer(progress)), stops,

@@ -6,11 +6,13 @@ import pitchstack.core.coverage.Coverage;
 import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.FinestStep;
+import pitchstack.core.coverage.Reach;
 import pitchstack.ui.views.coverage.strip.Shares;
 
 /**
  * All that the view shows of one coverage.
  *
+ * @param reach where it comes from, to ask for more
  * @param coverage what is reached within the tolerance
  * @param shares the same, prepared for drawing
  * @param summary its figures
@@ -19,7 +21,7 @@ import pitchstack.ui.views.coverage.strip.Shares;
  * @param supposed what would be reached with the supposed marks; empty where none is supposed
  * @param cost what the selected mark costs; empty where none is selected
  */
-record Charted(Coverage coverage, Shares shares, CoverageSummary summary, Optional<FinestStep> finest,
+record Charted(Reach reach, Coverage coverage, Shares shares, CoverageSummary summary, Optional<FinestStep> finest,
         Optional<Compared> supposed, Optional<Compared> cost) {
     /**
      * A comparison with other marks.

@@ -138,7 +138,7 @@ final class Charting {
         Optional<Chart> before = fresh ? Optional.empty() : page.strip().chart();
         page.strip().show(before.map(chart -> all.look(chart.sight().on(all.sight()))).orElse(all));
         fresh = false;
-        hint.show(charted.coverage());
+        hint.show(charted);
         CoverageWords words = new CoverageWords(axis.scale());
         page.say(words.compared(charted, selected.map(ToothMark::teeth).orElse("")), words.figures(charted));
         page.legend().showLost(charted.supposed().isPresent());

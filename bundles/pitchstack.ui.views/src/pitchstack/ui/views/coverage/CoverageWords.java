@@ -7,6 +7,7 @@ import pitchstack.core.coverage.CoverageChange;
 import pitchstack.core.coverage.CoverageChange.Changed;
 import pitchstack.core.coverage.CoverageSummary;
 import pitchstack.core.coverage.Reached;
+import pitchstack.core.coverage.Ways;
 import pitchstack.core.units.Scale;
 
 /**
@@ -70,6 +71,13 @@ public record CoverageWords(Scale scale) {
             return "over 99.9 %";
         }
         return String.format(Locale.ROOT, "%.1f %%", share * 100);
+    }
+
+    /** How many settings reach a position, as a further line; nothing where none does. */
+    static String ways(Ways ways) {
+        long all = ways.clean() + ways.worn();
+        return all == 0 ? "" : "\nReached by " + all + (all == 1 ? " setting" : " settings")
+                + (ways.worn() == 0 ? "." : (ways.clean() == 0 ? ", " : ", " + ways.worn() + " of them ") + "over worn teeth.");
     }
 
     /** How a position is reached, in words. */

@@ -44,7 +44,7 @@ final class Coverages {
                     .map(other -> supposed(now, other));
             Optional<Compared> cost = wanted.without().flatMap(axis -> other(axis, wanted, progress))
                     .map(other -> cost(other, now));
-            return progress.isCancelled() ? new Outcome.Cancelled<>() : new Outcome.Done<>(new Charted(now,
+            return progress.isCancelled() ? new Outcome.Cancelled<>() : new Outcome.Done<>(new Charted(r, now,
                     new Shares(now.stretches()), now.summary(),
                     finest instanceof Outcome.Done<?> ? finest.get() : Optional.empty(), supposed, cost));
         }));

@@ -9,17 +9,21 @@ import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
-import pitchstack.core.coverage.Coverage;
+import pitchstack.analysis.AxisAnalysis;
+import pitchstack.core.coverage.Ways;
 import pitchstack.core.plan.Answer;
 import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.Session;
+import pitchstack.ui.views.Background;
 import pitchstack.ui.views.coverage.strip.Spot;
-import pitchstack.ui.views.targets.BackgroundPlanner;
 
-/** The words at the pointer: the position, whether it is reached, and where the nearest setting stands. */
+/**
+ * The words at the pointer: the position, whether it is reached, where the nearest setting stands, and how many settings
+ * reach it.
+ */
 final class StripHint {
     /** So long the pointer rests before the nearest setting is looked for. */
     private static final int REST_MS = 200;
@@ -27,24 +31,27 @@ final class StripHint {
     private final StripCanvas strip;
     private final Supplier<Optional<Session>> session;
     private final Canvas canvas;
-    private final BackgroundPlanner background;
+    private final Background background;
     private final Runnable look = this::look;
-    private Coverage coverage;
+    private Charted charted;
     private Spot spot;
+
+    /** What is looked up where the pointer rests. */
+    private record Found(Answer nearest, Ways ways) { }
 
     StripHint(StripCanvas strip, Supplier<Optional<Session>> session) {
         this.strip = strip;
         this.session = session;
         canvas = strip.control();
-        background = new BackgroundPlanner(canvas.getDisplay(), () -> { });
+        background = new Background(canvas.getDisplay(), share -> { });
         canvas.addListener(SWT.MouseMove, this::moved);
         canvas.addListener(SWT.MouseExit, e -> point(null));
         canvas.addListener(SWT.Dispose, e -> forget());
     }
 
-    /** Speaks of a coverage, or of none for {@code null}. */
-    void show(Coverage shown) {
-        coverage = shown;
+    /** Speaks of what is shown, or of nothing for {@code null}. */
+    void show(Charted shown) {
+        charted = shown;
         forget();
         canvas.setToolTipText(null);
     }
@@ -56,7 +63,7 @@ final class StripHint {
     }
 
     private void moved(Event e) {
-        Spot now = coverage == null ? null : strip.spot(e.x).orElse(null);
+        Spot now = charted == null ? null : strip.spot(e.x).orElse(null);
         // Some systems tell of a move when the hint changes, which must not take away what was just found.
         if (Objects.equals(now, spot)) {
             return;
@@ -77,19 +84,23 @@ final class StripHint {
 
     private String words() {
         return spot.text() + strip.chart().map(Chart::unit).orElse("") + ": "
-                + CoverageWords.reached(coverage.at(spot.position()));
+                + CoverageWords.reached(charted.coverage().at(spot.position()));
     }
 
     /** A tolerance of 0 asks for the nearest on both sides. */
     private void look() {
         session.get().filter(s -> spot != null && !s.analysis().hasErrors()).ifPresent(s -> {
-            Scale scale = s.analysis().spec().scale();
-            PlanRequest request = new PlanRequest(spot.position(), 0, s.analysis().current(), WornPolicy.ALLOW, 0);
-            background.ask(s.analysis(), request, answer -> {
-                if (!canvas.isDisposed() && spot != null && answer.isPresent()) {
-                    canvas.setToolTipText(words() + ".\n" + near(scale, answer.get()));
-                }
-            });
+            AxisAnalysis axis = s.analysis();
+            Scale scale = axis.spec().scale();
+            Charted on = charted;
+            PlanRequest request = new PlanRequest(spot.position(), 0, axis.current(), WornPolicy.ALLOW, 0);
+            background.ask("Look up a position", progress -> new Found(axis.planner().orElseThrow().plan(request),
+                    on.reach().ways(request.target(), on.coverage().tolerance())), found -> {
+                        if (!canvas.isDisposed() && spot != null && found.isPresent()) {
+                            canvas.setToolTipText(words() + ".\n" + near(scale, found.get().nearest())
+                                    + CoverageWords.ways(found.get().ways()));
+                        }
+                    });
         });
     }
 

@@ -14,6 +14,7 @@ import pitchstack.edit.ApplySetting;
 import pitchstack.edit.RemoveElement;
 import pitchstack.edit.Session;
 import pitchstack.model.Target;
+import pitchstack.ui.views.Background;
 
 /** Question and answer on one sound axis: plans what is typed or picked, and applies what is chosen. */
 final class Dialogue {
@@ -23,7 +24,7 @@ final class Dialogue {
     private final TargetPage page;
     private final Drafts drafts;
     private final Runnable picked;
-    private final BackgroundPlanner background;
+    private final Background background;
     private final Runnable plan = this::plan;
     private Session session;
     private boolean entered;
@@ -38,7 +39,7 @@ final class Dialogue {
         this.page = page;
         this.drafts = drafts;
         this.picked = picked;
-        background = new BackgroundPlanner(control().getDisplay(), this::waiting);
+        background = new Background(control().getDisplay(), share -> waiting());
         control().addListener(SWT.Dispose, e -> rest());
         page.form().onTyped(this::typed);
         page.form().onEnter(this::enter);
@@ -161,7 +162,8 @@ final class Dialogue {
         page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());
         if (reading instanceof Question.Reading.Asked asked) {
             page.answer().outdate();
-            background.ask(analysis, asked.request(), found -> answered(analysis, asked, found));
+            background.ask("Plan", progress -> analysis.planner().orElseThrow().plan(asked.request()),
+                    found -> answered(analysis, asked, found));
             page.layout();
         } else {
             background.forget();

@@ -52,6 +52,21 @@ class CoverageTest {
         assertEquals("", run.err());
     }
 
+    /** Within 0.1 mm of 5 mm lie 4.9 mm, on clean teeth, and 5 mm, over the worn tooth. */
+    @Test
+    void countsTheSettingsThatReachAPosition() throws Exception {
+        CommandRun run = coverage("--at", "5", "--tolerance", "0.1mm");
+        assertEquals("Settings that reach 5.000 mm: 1 over clean teeth, 1 over worn ones",
+                run.lines().get(run.lines().size() - 1));
+        JsonNode settings = new ObjectMapper().readTree(coverage("--at", "5", "--tolerance", "0.1mm", "--json").out())
+                .get("settings");
+        assertEquals("5", settings.get("position").asText());
+        assertEquals(1, settings.get("clean").asInt());
+        assertEquals(1, settings.get("worn").asInt());
+        assertTrue(new ObjectMapper().readTree(coverage("--json").out()).get("settings").isNull());
+        assertTrue(coverage("--at", "5 furlongs").err().contains("--at: “furlongs” is not a unit of length"));
+    }
+
     /** There are 149 multiples of 0.1 mm from −4.9 to 9.9 mm, and all six positions are among them. */
     @Test
     void countsMultiplesOfTheStepAndListsTheFirstTenMissed() throws Exception {
