@@ -51,14 +51,14 @@ public record RowShape(Side side, ToothForm form, long pitchFm, int teeth, doubl
     public Outline outline() {
         List<Corner> tooth = ToothOutline.of(form);
         List<Corner> surface = new ArrayList<>();
-        RoundedWay.append(surface, new Corner(startMm(), backMm()));
-        RoundedWay.append(surface, new Corner(startMm(), form.floorMm()));
+        surface.add(new Corner(startMm(), backMm()));
+        surface.add(new Corner(startMm(), form.floorMm()));
         for (int i = 0; i < teeth; i++) {
             double x = toothMm(i);
-            tooth.forEach(corner -> RoundedWay.append(surface, corner.shifted(x, 0)));
+            tooth.forEach(corner -> surface.add(corner.shifted(x, 0)));
         }
-        RoundedWay.append(surface, new Corner(endMm(), form.floorMm()));
-        RoundedWay.append(surface, new Corner(endMm(), backMm()));
+        surface.add(new Corner(endMm(), form.floorMm()));
+        surface.add(new Corner(endMm(), backMm()));
         return side == Side.RIDER ? new Outline(surface.stream().map(Corner::mirrored).toList())
                 : new Outline(backwards(surface));
     }

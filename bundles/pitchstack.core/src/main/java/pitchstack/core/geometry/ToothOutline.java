@@ -28,6 +28,11 @@ public final class ToothOutline {
         return way.to(gap, form.floorMm()).corners();
     }
 
+    /** The same as points, of which the chord to the next stands off its arc by no more than a sag. */
+    public static List<Point> points(ToothForm form, double sagMm) {
+        return Outline.flat(of(form), false, sagMm);
+    }
+
     private static void flankUp(RoundedWay way, ToothForm form) {
         double root = form.thicknessMm(-form.dedendumMm()) / 2;
         way.to(-root, form.floorMm(), form.floorRadiusMm());
