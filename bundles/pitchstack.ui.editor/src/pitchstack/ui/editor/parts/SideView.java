@@ -22,6 +22,7 @@ import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
@@ -42,6 +43,7 @@ public final class SideView {
     private Mapping mapping;
     private AxisSpec trial;
     private double trialShift;
+    private Dots dots = Dots.NONE;
     private int lifted;
     private double lift;
     private boolean fitted = true;
@@ -147,6 +149,16 @@ public final class SideView {
     /** Where the carriage stands, whatever is shown. */
     double standing() {
         return AxisPlaces.of(session.analysis().spec(), session.analysis().current()).carriage();
+    }
+
+    /** Keeps the positions in reach that are marked on the ruler. */
+    void showDots(Dots found) {
+        dots = found;
+    }
+
+    /** The positions in reach that are marked on the ruler. */
+    Dots dots() {
+        return dots;
     }
 
     /** The places of the setting that is proposed, if one is. */
