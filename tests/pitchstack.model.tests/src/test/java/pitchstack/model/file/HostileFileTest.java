@@ -51,7 +51,7 @@ class HostileFileTest {
         Path other = Files.writeString(folder.resolve("other.xml"), "<axes/>");
         StackFileException e = refuse(Xml.around("<xi:include xmlns:xi=\"http://www.w3.org/2001/XInclude\" href=\""
                 + other.toUri() + "\"/>"));
-        assertTrue(e.getMessage().endsWith("Positioner has no element “xi:include”; allowed are titleBlock and axes."));
+        assertTrue(e.getMessage().endsWith("Positioner has no element “xi:include”; allowed are titleBlock, axes and printSetups."));
     }
 
     /** Whoever is named in a file hears nothing: the port is ours, and no one calls. */

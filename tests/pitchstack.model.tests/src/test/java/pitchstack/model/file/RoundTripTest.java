@@ -52,7 +52,7 @@ class RoundTripTest {
         String text = """
                 <?xml version="1.0" encoding="UTF-8"?>
                 <ps:Positioner xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" xmlns:ps="pitchstack:model/1"
-                    title="Plate" temperatureC="20.0" lineWidth="0.4 mm">
+                    title="Plate" temperatureC="20.0" lineWidth="0.4 mm" temperatureHalfWidthK="2.0" sharedScale="0.95">
                   <axes name="X" kind="rotary" datum="0" tolerance="0">
                     <stages name="Rack" pitch="360 per turn" index="-3" minimumEngaged="8" releaseSeconds="4.0" perToothSeconds="1.0"
                         correctionRun="run-1">

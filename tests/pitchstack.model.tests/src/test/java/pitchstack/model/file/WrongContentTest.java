@@ -63,7 +63,7 @@ class WrongContentTest {
     @CsvSource(delimiter = '|', value = {
         "<axes name='X'>~  ¦<stage/></axes>   | Axis “X” has no element “stage”; allowed are stages, targets, runs and shiftLimits.",
         "<axes><targets>¦<axes/></targets></axes>| Target has no element “axes”; none is allowed.",
-        "¦<x:axes xmlns:x='pitchstack:model/1'/> | Positioner has no element “x:axes”; allowed are titleBlock and axes.",
+        "¦<x:axes xmlns:x='pitchstack:model/1'/> | Positioner has no element “x:axes”; allowed are titleBlock, axes and printSetups.",
         "<titleBlock/>~¦<titleBlock/>            | Positioner has a second titleBlock; one is allowed.",
         "<axes><runs><readings><setting>1¦<b/></setting></readings></runs></axes>"
             + "                                  | the element setting holds the element “b”; it takes only a value as its"
@@ -78,7 +78,7 @@ class WrongContentTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "<axes name='low=' ¦lenght='3'/>        | Axis “low=” has no attribute “lenght”; allowed are name, kind, datum,"
-            + " low, high, tolerance, wantedStep and approach.",
+            + " low, high, tolerance, wantedStep, datumUncertainty and approach.",
         "<axes><runs><readings ¦setting='3'/></runs></axes>"
             + "                                 | Reading has no attribute “setting”; allowed are approach and value.",
         "<axes><runs><readings><setting ¦a='2'>1</setting></readings></runs></axes>"
