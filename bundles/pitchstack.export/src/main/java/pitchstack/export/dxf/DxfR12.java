@@ -9,6 +9,7 @@ import java.util.List;
  */
 public final class DxfR12 {
     private static final int ONE_PATTERN = 'A';
+    private static final int FITTED = 5;
 
     private final List<String> comments;
     private final List<Layer> layers;
@@ -78,6 +79,41 @@ public final class DxfR12 {
             pairs.pair(72, anchor.ordinal()).point(1, x, y);
         }
         cover(x, y, 0);
+    }
+
+    /**
+     * A line of text that is as long as given, whatever letters it is shown with.
+     *
+     * @param height of its capitals, millimetres
+     * @param turnDeg how far it is turned
+     * @param length from its start to its end
+     */
+    public void fittedText(Layer layer, double x, double y, double height, double turnDeg, double length, String text) {
+        double endX = x + length * Math.cos(Math.toRadians(turnDeg));
+        double endY = y + length * Math.sin(Math.toRadians(turnDeg));
+        begin("TEXT", layer).point(0, x, y).pair(40, height).pair(1, DxfText.of(text)).pair(50, turnDeg).pair(72, FITTED)
+                .point(1, endX, endY);
+        cover(x, y, 0);
+        cover(endX, endY, 0);
+    }
+
+    /**
+     * A filled area.
+     *
+     * @param corners three or four, in order
+     */
+    public void solid(Layer layer, List<Vertex> corners) {
+        if (corners.size() != 3 && corners.size() != 4) {
+            throw new IllegalArgumentException("A solid has three or four corners, not " + corners.size());
+        }
+        Vertex last = corners.get(corners.size() - 1);
+        // Release 12 wants the corners of a solid crosswise: the last two are changed over.
+        List<Vertex> crosswise = List.of(corners.get(0), corners.get(1), last, corners.get(2));
+        Pairs pairs = begin("SOLID", layer);
+        for (int i = 0; i < crosswise.size(); i++) {
+            pairs.point(i, crosswise.get(i).x(), crosswise.get(i).y());
+            cover(crosswise.get(i).x(), crosswise.get(i).y(), 0);
+        }
     }
 
     private Pairs begin(String entity, Layer layer) {
