@@ -7,7 +7,8 @@ import picocli.CommandLine.Option;
 
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
-        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class},
+        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, PartCommand.class,
+            CheckCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
@@ -19,6 +20,7 @@ import picocli.CommandLine.Option;
             "  pitchstack table fence.pitchstack --targets list.csv",
             "  pitchstack coverage fence.pitchstack",
             "  pitchstack wear fence.pitchstack --targets list.csv",
+            "  pitchstack part fence.pitchstack --set --out plate.3mf",
             "  pitchstack check fence.pitchstack",
             "  pitchstack plan --help",
             "",
@@ -44,7 +46,7 @@ final class PitchstackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        throw new BadInputException("A command is missing; write plan, table, coverage, wear or check, or see "
+        throw new BadInputException("A command is missing; write plan, table, coverage, wear, part or check, or see "
                 + "pitchstack --help");
     }
 }

@@ -49,6 +49,12 @@ public record RowShape(Side side, ToothForm form, long pitchFm, int teeth, doubl
 
     /** The whole outline, at the edges of the face. */
     public Outline outline() {
+        return side == Side.BASE ? teethUp() : new Outline(backwards(teethUp().corners().stream().map(Corner::mirrored)
+                .toList()));
+    }
+
+    /** The whole outline, at the edges of the face, of a row that is turned over where its teeth are down. */
+    public Outline teethUp() {
         List<Corner> tooth = ToothOutline.of(form);
         List<Corner> surface = new ArrayList<>();
         surface.add(new Corner(startMm(), backMm()));
@@ -59,11 +65,10 @@ public record RowShape(Side side, ToothForm form, long pitchFm, int teeth, doubl
         }
         surface.add(new Corner(endMm(), form.floorMm()));
         surface.add(new Corner(endMm(), backMm()));
-        return side == Side.RIDER ? new Outline(surface.stream().map(Corner::mirrored).toList())
-                : new Outline(backwards(surface));
+        return new Outline(backwards(surface));
     }
 
-    /** A way from left to right with the material below, as an outline that has it on its left. */
+    /** An outline that has the material on its right, in the other sense. */
     private static List<Corner> backwards(List<Corner> way) {
         List<Corner> turned = new ArrayList<>();
         for (int i = 0; i < way.size(); i++) {

@@ -58,6 +58,19 @@ final class Glyphs {
                 new Point(4, 3), new Point(0, 3)), List.of());
     }
 
+    /** The letter of the first direction of the bed, four strokes wide. */
+    static Pocket letterX() {
+        return new Pocket(List.of(new Point(0, 0), new Point(1.2, 0), new Point(2, 1.6), new Point(2.8, 0), new Point(4, 0),
+                new Point(2.6, 2.5), new Point(4, 5), new Point(2.8, 5), new Point(2, 3.4), new Point(1.2, 5),
+                new Point(0, 5), new Point(1.4, 2.5)), List.of());
+    }
+
+    /** The letter of the second direction of the bed, four strokes wide. */
+    static Pocket letterY() {
+        return new Pocket(List.of(new Point(1.4, 0), new Point(2.6, 0), new Point(2.6, 2.2), new Point(4, 5),
+                new Point(2.8, 5), new Point(2, 3.4), new Point(1.2, 5), new Point(0, 5), new Point(1.4, 2.2)), List.of());
+    }
+
     /** The sides of squares that have none beside them, from their begin to their end, with the square on their left. */
     private static Map<Point, Point> edges(String[] rows) {
         Map<Point, Point> edges = new HashMap<>();

@@ -49,6 +49,11 @@ public final class RowSolid implements Solid {
         return new Placement(factorX, factorY, shape.startMm(), down ? shape.form().addendumMm() : shape.backMm(), down);
     }
 
+    /** The outline of the side view at the edges of the face, in the row's own frame with its teeth up. */
+    public Outline sideView() {
+        return part.shape().teethUp();
+    }
+
     @Override
     public String name() {
         return part.name();
