@@ -16,8 +16,11 @@ import pitchstack.export.XmlText;
  * millimetres. A part is an object with its name, put in its place by an item of the build.
  */
 public final class ThreeMf {
-    /** The earliest date that a ZIP can hold; a date of today would make every file another. */
-    private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /**
+     * A date of today would make every file another. Of the first month that a ZIP can date, the first instant stands for
+     * older dates and would be written with the time zone.
+     */
+    private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 2, 0, 0);
     private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
     private static final String MODEL_PART = "3D/3dmodel.model";
     private static final String TYPES = HEAD
