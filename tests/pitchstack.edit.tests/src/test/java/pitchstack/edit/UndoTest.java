@@ -136,7 +136,7 @@ class UndoTest {
             case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
             case 17 -> change(axis, random);
             case 18 -> new TakeOver(session.positioner(), other(session, random), "Take over");
-            case 19, 20, 21 -> MeasurementEdits.random(axis, random);
+            case 19, 20, 21 -> MeasurementEdits.random(session, random);
             default -> typed(session, random);
         };
     }
