@@ -32,7 +32,7 @@ final class MeasurementEdits {
         }
         MeasurementRun run = axis.getRuns().get(random.nextInt(axis.getRuns().size()));
         Stage stage = axis.getStages().get(random.nextInt(axis.getStages().size()));
-        return switch (run.getReadings().isEmpty() ? 0 : random.nextInt(9)) {
+        return switch (run.getReadings().isEmpty() ? 0 : random.nextInt(8)) {
             case 0, 1 -> new AddReadings(run, random.nextInt(run.getReadings().size() + 1),
                     List.of(reading(axis, random), reading(axis, random)), "Add 2 readings");
             case 2 -> new RemoveReadings(run.getReadings().subList(0, 1 + random.nextInt(run.getReadings().size())));
@@ -41,9 +41,8 @@ final class MeasurementEdits {
             case 5 -> accepted(session, run, random);
             case 6 -> new TypeCorrection(stage, random.nextBoolean() ? Literals.STAGE__CORRECTION_PPM
                     : Literals.STAGE__CORRECTION_UNCERTAINTY_PPM, random.nextInt(500), "Type a correction");
-            case 7 -> new ShapeTeeth(stage, Literals.TOOTH_FORM__DEPTH, random.nextBoolean() ? null
+            default -> new ShapeTeeth(stage, Literals.TOOTH_FORM__DEPTH, random.nextBoolean() ? null
                     : random.nextInt(1, 9) + " mm", "Change depth");
-            default -> printed((Positioner) axis.eContainer(), random);
         };
     }
 
@@ -75,7 +74,8 @@ final class MeasurementEdits {
         return readings;
     }
 
-    private static Edit printed(Positioner positioner, Random random) {
+    /** An edit of what was measured on printed parts. */
+    static Edit printed(Positioner positioner, Random random) {
         if (positioner.getPrintSetups().isEmpty()) {
             PrintSetup setup = PitchstackFactory.eINSTANCE.createPrintSetup();
             setup.setName("flat " + random.nextInt(10));

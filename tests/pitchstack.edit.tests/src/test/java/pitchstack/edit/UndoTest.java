@@ -114,7 +114,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(24)) {
+        return switch (stages == 0 ? 3 : random.nextInt(25)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -137,6 +137,7 @@ class UndoTest {
             case 17 -> change(axis, random);
             case 18 -> new TakeOver(session.positioner(), other(session, random), "Take over");
             case 19, 20, 21 -> MeasurementEdits.random(session, random);
+            case 22 -> MeasurementEdits.printed(session.positioner(), random);
             default -> typed(session, random);
         };
     }
