@@ -50,6 +50,26 @@ final class LoadedStack {
         }
     }
 
+    /** The device as read, with what the command supposes of it. */
+    Positioner positioner() {
+        return positioner;
+    }
+
+    /**
+     * Writes the device into its file; the file before stays as a backup copy.
+     *
+     * @return the name of the backup copy
+     * @throws BadInputException if the folder or the disk does not take it
+     */
+    String save() throws BadInputException {
+        try {
+            StackFile.save(positioner, Path.of(file));
+            return file + StackFile.BACKUP_SUFFIX;
+        } catch (StackFileException e) {
+            throw new BadInputException(e.getMessage());
+        }
+    }
+
     /** The title, or the name of the file where there is none. */
     String title() {
         String title = positioner.getTitle();
