@@ -39,7 +39,7 @@ final class BudgetForm {
     BudgetForm(Composite parent, int span, Runnable changed) {
         Composite line = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).applyTo(line);
-        GridDataFactory.fillDefaults().span(span, 1).applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(line);
         new Label(line, SWT.NONE).setText("For");
         ask = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         for (Ask one : Ask.values()) {
@@ -52,7 +52,8 @@ final class BudgetForm {
         position = new Combo(line, SWT.DROP_DOWN);
         position.setToolTipText("A position, typed or one of the saved targets; the setting is the one the planner would give.");
         Accessibles.name(position, "Position");
-        GridDataFactory.fillDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(position);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT)
+                .applyTo(position);
         position.setVisible(false);
         ask.addListener(SWT.Selection, e -> {
             position.setVisible(ask() == Ask.POSITION);

@@ -48,7 +48,7 @@ final class BudgetTable {
             }
         }
         ((GridData) table.getLayoutData()).heightHint =
-                table.getItemHeight() * Math.max(1, lines.size()) + table.getItemHeight() / 2;
+                table.getItemHeight() * (1 + Math.max(1, lines.size())) + table.getHeaderHeight() / 2;
         table.setRedraw(true);
     }
 

@@ -83,6 +83,6 @@ final class ChanceCheck {
     /** Ends drawing, and forgets what was found. */
     void rest() {
         work.rest();
-        words.setText("");
+        TwinPage.say(words, "");
     }
 }

@@ -123,7 +123,7 @@ final class TeethPage implements AccuracyPage {
     private void nothing(String sentence) {
         teeth = null;
         TwinPage.say(head, sentence);
-        Stream.of(more, friction).forEach(l -> l.setText(""));
+        Stream.of(more, friction).forEach(l -> TwinPage.say(l, ""));
         page.chart().say("");
         page.sources("");
         page.layout();
@@ -143,6 +143,8 @@ final class TeethPage implements AccuracyPage {
         bad.say(problem);
         if (problem.isEmpty()) {
             show(form.joint(), form.preloadN(), new TeethWords(looked.sizes()));
+        } else {
+            TwinPage.say(head, "Not worked out: one of the numbers is not allowed.");
         }
         page.layout();
         variants.fit();

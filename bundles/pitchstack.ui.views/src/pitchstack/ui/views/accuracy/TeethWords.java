@@ -17,6 +17,8 @@ import pitchstack.export.plot.Figures;
 record TeethWords(Sizes sizes) {
     /** How many standard deviations hold 95 % of Gaussian numbers. */
     static final double WITHIN_95 = 1.959964;
+    private static final double ONE_DEVIATION = 0.841344746;
+    private static final double TWO_DEVIATIONS = 0.977249868;
     private static final double MPA = 1e6;
     private static final double PER_MM = 1e-3;
     private static final String LAW = "Teeth are one-sided springs: the high ones bear first, and preload brings the others down to"
@@ -33,16 +35,16 @@ record TeethWords(Sizes sizes) {
 
     /** The first line. */
     String head(double preloadN, Joint.Held held) {
-        return "At " + newtons(preloadN) + ", " + Figures.percent(held.bearingShare()) + " of the flanks bear. The errors of the teeth"
+        return "At " + Figures.plain(preloadN) + " N, " + Figures.percent(held.bearingShare()) + " of the flanks bear. The errors of the teeth"
                 + " leave the seat within " + sizes.within(WITHIN_95 * held.spreadM()) + " (95 %), which repeats.";
     }
 
     /** What follows from it. */
     String more(Joint joint, Joint.Held held) {
         return "For half of the flanks to bear it takes " + newtons(joint.law().preloadN(0.5)) + ", for 84 % "
-                + newtons(joint.law().preloadN(0.841344746)) + ", for 97 % " + newtons(joint.law().preloadN(0.97)) + ", and for all "
-                + newtons(joint.law().fullBearingN()) + " on average. The root of a tooth then bears "
-                + stress(held.rootStressPa()) + " at the preload set; the joint gives way by 1 " + sizes.errors().symbol() + " for "
+                + newtons(joint.law().preloadN(ONE_DEVIATION)) + ", for 97.7 % " + newtons(joint.law().preloadN(TWO_DEVIATIONS)) + ", and for all "
+                + newtons(joint.law().fullBearingN()) + " on average. At the preload set the root of a tooth bears "
+                + stress(held.rootStressPa()) + ", and the joint gives way by 1 " + sizes.errors().symbol() + " for "
                 + newtons(held.travelStiffnessNPerM() / sizes.errors().of(1)) + " along the travel.";
     }
 

@@ -6,6 +6,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -70,12 +71,15 @@ final class TwinPage {
     Label line() {
         Label label = new Label(content, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).hint(NARROW, SWT.DEFAULT).applyTo(label);
+        say(label, "");
         return label;
     }
 
-    /** Sets words, in which & is an ordinary letter. */
+    /** Sets words, in which & is an ordinary letter; without words the line takes no room. */
     static void say(Label label, String words) {
         label.setText(words.replace("&", "&&"));
+        ((GridData) label.getLayoutData()).exclude = words.isEmpty();
+        label.setVisible(!words.isEmpty());
     }
 
     /** The button that shows where the numbers come from; to be called where it shall stand. */

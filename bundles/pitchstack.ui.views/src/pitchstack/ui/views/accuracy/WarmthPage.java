@@ -2,6 +2,7 @@
 package pitchstack.ui.views.accuracy;
 
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -15,6 +16,7 @@ import pitchstack.ui.views.targets.Fonts;
 /** What warmth does to the position: today, and from one season to another. */
 final class WarmthPage implements AccuracyPage {
     private static final int FIELD_WIDTH = 60;
+    private static final int FIELDS = 5;
     private static final double COLDEST = -40;
     private static final double HOTTEST = 80;
 
@@ -33,18 +35,21 @@ final class WarmthPage implements AccuracyPage {
         today = page.line();
         today.setFont(new Fonts(today).bold());
         aim = page.line();
-        cold = field("From", "15");
-        hot = field("°C to", "28");
-        new Label(page.content(), SWT.NONE).setText("°C");
+        Composite line = new Composite(page.content(), SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(FIELDS).applyTo(line);
+        GridDataFactory.fillDefaults().span(TwinPage.COLUMNS, 1).applyTo(line);
+        cold = field(line, "From", "15");
+        hot = field(line, "°C to", "28");
+        new Label(line, SWT.NONE).setText("°C");
         bad = new Notice(page.content(), ISharedImages.IMG_OBJS_ERROR_TSK, TwinPage.COLUMNS);
         season = page.line();
         moisture = page.line();
         page.addToggle(page.content(), TwinPage.COLUMNS);
     }
 
-    private Text field(String name, String text) {
-        new Label(page.content(), SWT.NONE).setText(name);
-        Text field = new Text(page.content(), SWT.SINGLE | SWT.BORDER);
+    private Text field(Composite parent, String name, String text) {
+        new Label(parent, SWT.NONE).setText(name);
+        Text field = new Text(parent, SWT.SINGLE | SWT.BORDER);
         field.setText(text);
         String tip = name.equals("From") ? "The coldest the shop gets, in degrees Celsius" : "The warmest the shop gets, in degrees Celsius";
         field.setToolTipText(tip);

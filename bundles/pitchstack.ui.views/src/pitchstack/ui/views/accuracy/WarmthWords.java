@@ -54,7 +54,7 @@ record WarmthWords(Looked looked) {
         }
         Temperature now = accuracy().temperature();
         Growth growth = Growth.since20(chain(false), now);
-        String at = "At " + Figures.of(now.celsius(), 3) + " °C, where the stages stand, ";
+        String at = "At " + Figures.plain(now.celsius()) + " °C, where the stages stand, ";
         return growth.valueM() == 0 ? at + "the carriage stands where it does at 20 °C."
                 : at + "the stack holds the carriage " + moved(growth) + " than at 20 °C.";
     }
@@ -95,7 +95,7 @@ record WarmthWords(Looked looked) {
         Growth growth = Growth.between(chain(true), fromC, new Temperature(toC, accuracy().temperature().uncertaintyK()));
         String against = accuracy().work().isPresent() ? " against the work" : "";
         return growth.valueM() == 0 ? "Over this season the same setting stays where it is" + against + "."
-                : "From " + Figures.of(fromC, 3) + " to " + Figures.of(toC, 3) + " °C the same setting moves to " + moved(growth) + against
+                : "From " + Figures.plain(fromC) + " to " + Figures.plain(toC) + " °C the same setting moves " + moved(growth) + against
                         + ".";
     }
 
