@@ -39,6 +39,7 @@ public final class PitchstackApplication implements IApplication {
         if (display == null) {
             return NO_DISPLAY;
         }
+        WindowColours.opened(display, ShopSettings.get().theme());
         Location settings = Platform.getInstanceLocation();
         try {
             if (!lock(settings)) {
