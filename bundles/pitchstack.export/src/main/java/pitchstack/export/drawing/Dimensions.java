@@ -39,12 +39,16 @@ final class Dimensions {
         extend(left, leftFrom, y);
         extend(right, rightFrom, y);
         double width = pencil.width(text, Pencil.TEXT);
-        boolean inside = right - left >= width + 2 * ARROW + 2 * SIDE;
-        if (inside) {
+        if (right - left >= needed(width)) {
             inside(left, right, y, text, width);
         } else {
             outside(left, right, y, text, width);
         }
+    }
+
+    /** A number beside its line needs no room between the arrows, one in its line does. */
+    private double needed(double length) {
+        return convention == Convention.ISO ? Math.max(length + 1, 2 * ARROW + 1) : length + 2 * ARROW + 2 * SIDE;
     }
 
     private void inside(double left, double right, double y, String text, double width) {
@@ -101,7 +105,7 @@ final class Dimensions {
         extendSideways(bottomFrom, x, bottom);
         extendSideways(topFrom, x, top);
         double length = convention == Convention.ISO ? pencil.width(text, Pencil.TEXT) : Pencil.TEXT;
-        boolean inside = top - bottom >= length + 2 * ARROW + 2 * SIDE;
+        boolean inside = top - bottom >= needed(length);
         arrowUp(x, bottom, inside ? -1 : 1);
         arrowUp(x, top, inside ? 1 : -1);
         double middle = (bottom + top) / 2;

@@ -3,7 +3,9 @@ package pitchstack.export.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,12 +27,21 @@ public final class FixtureDrawing {
     private final DrawingRequest request;
     private final Style style;
     private final List<AxisView> axes = new ArrayList<>();
+    private final TitleFields fields;
+    private final List<Part> words;
+    private final Part bar;
+    private final List<Part> sections;
+    private final Map<Double, Optional<List<Part>>> detailsByWidth = new HashMap<>();
 
     private FixtureDrawing(DrawingRequest request, TextMeasure measure) {
         this.request = request;
         style = new Style(measure, Quantities.unit(request.positioner()) == LengthUnit.INCH ? Convention.ASME : Convention.ISO);
         request.axes().forEach(axis -> axes.add(AxisViews.of(request.positioner(),
-                request.positioner().getAxes().indexOf(axis.axis()) + 1, axis)));
+                request.positioner().getAxes().indexOf(axis.axis()) + 1, request.axes().size() > 1, axis)));
+        fields = fields();
+        words = words();
+        bar = CheckBar.of(style);
+        sections = axes.stream().flatMap(axis -> sections(axis).stream()).toList();
     }
 
     /**
@@ -76,7 +87,7 @@ public final class FixtureDrawing {
                     scale.isPresent() ? sheet.heightMm() : viewHeight * sheet.heightMm() / axes.size(), style)));
             if (views.isPresent()) {
                 for (double detailWidth : DETAIL_WIDTHS) {
-                    Optional<Drawing> drawing = on(sheet, views.get(), detailWidth);
+                    Optional<Drawing> drawing = on(sheet, views.get(), details(detailWidth));
                     if (drawing.isPresent()) {
                         return drawing;
                     }
@@ -86,22 +97,28 @@ public final class FixtureDrawing {
         return Optional.empty();
     }
 
-    private Optional<Drawing> on(SheetSize sheet, List<Part> views, double detailWidth) {
-        Optional<List<Part>> details = all(axes.stream().flatMap(axis -> axis.stages().stream()
-                .map(stage -> PairDetail.of(axis, stage, detailWidth, style))));
-        if (details.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Part> others = new ArrayList<>(details.get());
-        axes.forEach(axis -> others.addAll(sections(axis)));
-        return Layout.of(sheet, column(sheet), CheckBar.of(style), views, others).map(parts -> new Drawing(sheet, title(),
-                fields().creator(), request.date(), Stream.concat(Stream.of(Frame.of(sheet, style)), parts.stream()).toList()));
+    private Optional<Drawing> on(SheetSize sheet, List<Part> views, Optional<List<Part>> details) {
+        return details.flatMap(some -> Layout.of(sheet, column(sheet), bar, views, List.of(some, sections)))
+                .map(parts -> new Drawing(sheet, title(), fields.creator(), request.date(),
+                        Stream.concat(Stream.of(Frame.of(sheet, style)), parts.stream()).toList()));
+    }
+
+    private Optional<List<Part>> details(double width) {
+        return detailsByWidth.computeIfAbsent(width, wide -> all(axes.stream().flatMap(axis -> axis.stages().stream()
+                .map(stage -> PairDetail.of(axis, stage, wide, style)))));
     }
 
     private List<Part> column(SheetSize sheet) {
+        List<Part> column = new ArrayList<>(words);
+        column.add(0, TitleBlockPart.of(fields, sheet, request.projection(), style));
+        return column;
+    }
+
+    /** What stands above the title block, from there upwards. */
+    private List<Part> words() {
         double width = TitleBlockPart.WIDTH - 2 * Layout.GAP;
-        return List.of(TitleBlockPart.of(fields(), sheet, request.projection(), style), Notes.cautions(width, style),
-                Notes.notes(request.positioner(), axes, width, style), StageTable.of(axes, style));
+        return List.of(Notes.cautions(width, style), Notes.notes(request.positioner(), axes, width, style),
+                StageTable.of(axes, style));
     }
 
     private TitleFields fields() {

@@ -46,7 +46,7 @@ final class TitleBlockPart {
         box(50, 0, 76, 3);
         heading("Title, supplementary title", 50, 3);
         double y = lines(fields.title(), 50, 3 * ROW - PAD - Pencil.SMALL - 1.5, 76, Pencil.HEADING, 2);
-        lines(fields.supplement(), 50, y - 0.8, 76, Pencil.TEXT, 2);
+        lines(fields.supplement(), 50, y - 2, 76, Pencil.TEXT, 2);
     }
 
     /** A field of some rows from its lower left corner: what it is in small letters, what it says below. */
