@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
-        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class},
+        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class, DrawCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
             "  pitchstack coverage fence.pitchstack",
             "  pitchstack wear fence.pitchstack --targets list.csv",
             "  pitchstack check fence.pitchstack",
+            "  pitchstack draw fence.pitchstack --out fence.pdf",
             "  pitchstack plan --help",
             "",
             "Exit codes: 0 reached or clean, 1 not reachable or findings, 2 bad input."})
@@ -44,7 +45,7 @@ final class PitchstackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws BadInputException {
-        throw new BadInputException("A command is missing; write plan, table, coverage, wear or check, or see "
+        throw new BadInputException("A command is missing; write plan, table, coverage, wear, check or draw, or see "
                 + "pitchstack --help");
     }
 }

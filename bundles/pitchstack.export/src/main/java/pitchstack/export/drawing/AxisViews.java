@@ -12,6 +12,7 @@ import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.QuantityException;
 import pitchstack.export.drawing.AxisView.Travel;
 import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
@@ -22,6 +23,8 @@ import pitchstack.model.Stage;
 final class AxisViews {
     /** How thick a part is drawn of which the file does not say it, in depths of its teeth. */
     private static final double THICKNESS = 2.5;
+    /** The same for rings, in degrees, so that they can be seen where a whole turn is drawn. */
+    private static final double LEAST_ROTARY = 7;
 
     private final Positioner positioner;
     private final int axisNumber;
@@ -92,16 +95,17 @@ final class AxisViews {
     }
 
     private double thickness(Row row, ToothForm tooth) {
-        double stated = mm(row.getBodyThickness());
+        double stated = mm("body thickness", row.getBodyThickness());
         isThicknessStated &= stated > 0;
-        return stated > 0 ? stated : tooth.depthMm() * THICKNESS;
+        return stated > 0 ? stated : Math.max(tooth.depthMm() * THICKNESS, spec.scale().turn() == 0 ? 0 : LEAST_ROTARY);
     }
 
     private ToothForm tooth(pitchstack.model.ToothForm form, double pitch) {
         if (form == null || spec.scale().turn() != 0) {
             return ToothForm.of(BasicRack.A, pitch);
         }
-        return profile(form, pitch).eased(mm(form.getTipRelief()), mm(form.getWell()), mm(form.getSlot()));
+        return profile(form, pitch).eased(mm("tip relief", form.getTipRelief()), mm("well", form.getWell()),
+                mm("slot", form.getSlot()));
     }
 
     private ToothForm profile(pitchstack.model.ToothForm form, double pitch) {
@@ -110,13 +114,25 @@ final class AxisViews {
             case ISO53_B -> ToothForm.of(BasicRack.B, pitch);
             case ISO53_C -> ToothForm.of(BasicRack.C, pitch);
             case ISO53_D -> ToothForm.of(BasicRack.D, pitch);
-            case OWN -> mm(form.getDepth()) > 0 ? ToothForm.own(pitch, form.getFlankAngleDeg(), mm(form.getDepth()),
-                    mm(form.getRootRelief()), mm(form.getRootFillet())) : ToothForm.of(BasicRack.A, pitch);
+            case OWN -> own(form, pitch);
         };
     }
 
-    private double mm(String quantity) {
-        return quantity == null || quantity.isBlank() ? 0
-                : (double) new LinearScale(Quantities.unit(positioner)).parse(quantity) / LengthUnit.MM.femtometres();
+    private ToothForm own(pitchstack.model.ToothForm form, double pitch) {
+        double depth = mm("tooth depth", form.getDepth());
+        return depth == 0 ? ToothForm.of(BasicRack.A, pitch) : ToothForm.own(pitch, form.getFlankAngleDeg(), depth,
+                mm("root relief", form.getRootRelief()), mm("root fillet", form.getRootFillet()));
+    }
+
+    private double mm(String what, String quantity) {
+        if (quantity == null || quantity.isBlank()) {
+            return 0;
+        }
+        try {
+            return (double) new LinearScale(Quantities.unit(positioner)).parse(quantity) / LengthUnit.MM.femtometres();
+        } catch (QuantityException e) {
+            throw new QuantityException("The " + what + " of a row on axis “" + spec.name() + "” cannot be read: "
+                    + e.getMessage());
+        }
     }
 }

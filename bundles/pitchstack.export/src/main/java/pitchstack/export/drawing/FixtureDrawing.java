@@ -5,14 +5,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import pitchstack.core.units.LengthUnit;
 import pitchstack.analysis.Quantities;
-import pitchstack.export.drawing.DrawingAnswer.DoesNotFit;
+import pitchstack.core.geometry.FormProblem;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.QuantityException;
 import pitchstack.export.drawing.DrawingAnswer.Drawn;
+import pitchstack.export.drawing.DrawingAnswer.Refused;
 
 /**
  * Composes the fixture drawing of a positioner: side view, details, tooth forms, stage table, notes, cautions and title
@@ -27,6 +30,7 @@ public final class FixtureDrawing {
     private final DrawingRequest request;
     private final Style style;
     private final List<AxisView> axes = new ArrayList<>();
+    private final Optional<String> problem;
     private final TitleFields fields;
     private final List<Part> words;
     private final Part bar;
@@ -38,10 +42,12 @@ public final class FixtureDrawing {
         style = new Style(measure, Quantities.unit(request.positioner()) == LengthUnit.INCH ? Convention.ASME : Convention.ISO);
         request.axes().forEach(axis -> axes.add(AxisViews.of(request.positioner(),
                 request.positioner().getAxes().indexOf(axis.axis()) + 1, request.axes().size() > 1, axis)));
+        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.base().tooth())
+                .map(sentence -> "“" + stage.name() + "” cannot be drawn: " + sentence).stream()).findFirst();
         fields = fields();
         words = words();
         bar = CheckBar.of(style);
-        sections = axes.stream().flatMap(axis -> sections(axis).stream()).toList();
+        sections = problem.isPresent() ? List.of() : axes.stream().flatMap(axis -> sections(axis).stream()).toList();
     }
 
     /**
@@ -50,10 +56,17 @@ public final class FixtureDrawing {
      * @param measure the letters of the file that it is written to
      */
     public static DrawingAnswer of(DrawingRequest request, TextMeasure measure) {
-        return new FixtureDrawing(request, measure).draw();
+        try {
+            return new FixtureDrawing(request, measure).draw();
+        } catch (QuantityException unreadable) {
+            return new Refused(unreadable.getMessage());
+        }
     }
 
     private DrawingAnswer draw() {
+        if (problem.isPresent()) {
+            return new Refused(problem.get());
+        }
         List<SheetSize> sheets = request.sheet().map(List::of).orElse(List.of(SheetSize.values()));
         for (SheetSize sheet : sheets) {
             Optional<Drawing> drawing = on(sheet, request.scale());
@@ -61,7 +74,7 @@ public final class FixtureDrawing {
                 return new Drawn(drawing.get());
             }
         }
-        return new DoesNotFit(whyNot());
+        return new Refused(whyNot());
     }
 
     /** What would fit: a larger sheet at the scale asked for, or else any scale on the sheet asked for, or else neither. */
@@ -122,23 +135,23 @@ public final class FixtureDrawing {
     }
 
     private TitleFields fields() {
-        String names = axes.stream().map(AxisView::name).collect(Collectors.joining(", "));
-        return TitleFields.of(request.positioner(), (axes.size() == 1 ? "Axis " : "Axes ") + names,
+        String names = axes.stream().map(AxisView::name).map(name -> "“" + name + "”").collect(Collectors.joining(", "));
+        return TitleFields.of(request.positioner(), (axes.size() == 1 ? "axis " : "axes ") + names,
                 request.scale().map(StandardScale::toString).orElse("as shown"), request.date());
     }
 
     private String title() {
         String title = request.positioner().getTitle();
-        return title == null || title.isBlank() ? TitleFields.DOCUMENT_TYPE : title + ", " + TitleFields.DOCUMENT_TYPE.toLowerCase();
+        return title == null || title.isBlank() ? TitleFields.DOCUMENT_TYPE : title + ", " + TitleFields.DOCUMENT_TYPE.toLowerCase(Locale.ROOT);
     }
 
-    /** A section for each form of teeth. */
+    /** A section for each form of teeth; on a rotary axis they differ in nothing that the file gives. */
     private List<Part> sections(AxisView axis) {
         List<Part> sections = new ArrayList<>();
         List<StageView> left = new ArrayList<>(axis.stages());
         while (!left.isEmpty()) {
             StageView first = left.get(0);
-            List<StageView> same = left.stream().filter(stage -> stage.isToothOf(first)).toList();
+            List<StageView> same = left.stream().filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
             sections.add(ToothSection.of(axis, same, style));
             left.removeAll(same);
         }

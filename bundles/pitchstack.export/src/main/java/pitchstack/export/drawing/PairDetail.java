@@ -77,7 +77,7 @@ final class PairDetail {
         above(rider);
         below(base);
         Box drawn = pencil.extent();
-        double y = drawn.top() + Pencil.HEADING;
+        double y = drawn.top() + Pencil.HEADING + 1.2;
         double x = drawn.left() + Pencil.HEADING;
         double radius = pencil.balloon(stage.label(), x, y);
         String shown = axis.isRotary() ? "unrolled" : scale.toString();

@@ -127,11 +127,13 @@ final class RowPencil {
     static List<Point> edge(RowView row, double from, double to, double sagMm) {
         List<pitchstack.core.geometry.Point> tooth = ToothOutline.points(row.tooth(), sagMm);
         List<Point> edge = new ArrayList<>();
+        edge.add(new Point(row.left(), row.root()));
         int last = Math.min(row.teeth() - 1, row.toothAt(to + NOTHING));
         for (int i = Math.max(0, row.toothAt(from - NOTHING)); i <= last; i++) {
             double centre = row.centre(i);
             tooth.forEach(point -> edge.add(new Point(centre + point.x(), row.pitchLine() + row.up() * point.y())));
         }
+        edge.add(new Point(row.right(), row.root()));
         return clipped(edge, from, to);
     }
 

@@ -162,7 +162,7 @@ final class SideView {
             double y = Math.max(least, meeting);
             least = y + BALLOON_STEP;
             double x = -BALLOON_OUT;
-            double end = Math.max(rows.x(stage.base().left()), rows.x(stage.rider().left()));
+            double end = Math.min(rows.x(stage.base().left()), rows.x(stage.rider().left()));
             double radius = pencil.balloon(stage.label(), x, y);
             pencil.path(Pen.THIN, List.of(new Point(x + radius, y), new Point(-3, meeting), new Point(end, meeting)), false);
             pencil.circle(Pen.THIN, end, meeting, 0.3);

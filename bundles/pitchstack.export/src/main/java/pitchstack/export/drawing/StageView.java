@@ -21,8 +21,4 @@ record StageView(int number, String label, Stage stage, StageSpec spec, RowView 
         return spec.name().isBlank() ? "Stage " + number : spec.name();
     }
 
-    /** Whether both rows have equal teeth, as a section of one of them shows. */
-    boolean isToothOf(StageView other) {
-        return base.tooth().equals(other.base.tooth());
-    }
 }

@@ -35,10 +35,10 @@ final class TitleBlockPart {
         field("Legal owner", fields.owner(), 0, 0, 50, 3);
         title(fields);
         field("Identification number", fields.number(), 126, 1, 54, 2);
-        field("Rev.", fields.revision(), 126, 0, 10, 1);
-        field("Date of issue", fields.issued(), 136, 0, 22, 1);
-        field("Lang.", TitleFields.LANGUAGE, 158, 0, 9, 1);
-        field("Sheet, " + sheet, "1/1", 167, 0, 13, 1);
+        field("Rev.", fields.revision(), 126, 0, 9, 1);
+        field("Date of issue", fields.issued(), 135, 0, 21, 1);
+        field("Lang.", TitleFields.LANGUAGE, 156, 0, 8, 1);
+        field("Sheet, " + sheet, "1/1", 164, 0, 16, 1);
         pencil.box(Pen.OUTLINE, new Box(0, 0, WIDTH, 4 * ROW));
     }
 
