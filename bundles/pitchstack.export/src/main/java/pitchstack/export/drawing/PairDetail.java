@@ -99,7 +99,7 @@ final class PairDetail {
         double pitchLine = rows.y(rider.pitchLine());
         if (teeth > 0) {
             dimensions.along(rows.x(rider.flank(0)), rows.x(rider.flank(teeth)), pitchLine, pitchLine, y,
-                    spanned(teeth, stage.spec().nominalPitch()));
+                    spanned(teeth, stage.spec().nominalPitch()), rows.x(rider.right()));
             y += Dimensions.STEP;
         }
         dimensions.along(rows.x(rider.left()), rows.x(rider.right()), from, from, y, teeth(rider));
