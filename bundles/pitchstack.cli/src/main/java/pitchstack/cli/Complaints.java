@@ -44,7 +44,7 @@ final class Complaints {
         if (e.getCommandLine().getParent() == null) {
             return "There is no command “" + first + "”; " + (first.endsWith(".pitchstack")
                     ? "to open a file in the window: pitchstack --window " + first
-                    : "write plan, table, coverage, wear or check.");
+                    : "write plan, table, coverage, wear, check or draw.");
         }
         return "“" + first + "” is one word too many" + (continuesLength(first, arguments)
                 ? "; put a length with a space in it in quotation marks, like \"37 5/8in\"." : "." + seeHelp(e));

@@ -127,7 +127,7 @@ class DrawTest {
         String file = StackTexts.write(folder, StackTexts.COMMON_PRACTICE.replace("5 mm", "0 mm"));
         CommandRun run = CommandRun.of("draw", file, "--out", out("fence.pdf").toString());
         assertEquals(2, run.code());
-        assertTrue(run.err().startsWith("Nothing can be drawn on axis “Slide” before this is mended: "), run.err());
+        assertTrue(run.err().startsWith("pitchstack: Nothing can be drawn on axis “Slide” before this is mended: "), run.err());
         assertFalse(Files.exists(out("fence.pdf")));
     }
 }
