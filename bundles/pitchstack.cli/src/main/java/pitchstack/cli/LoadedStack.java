@@ -137,9 +137,30 @@ final class LoadedStack {
         if (analysis.planner().isPresent()) {
             return analysis.planner().get();
         }
+        throw unsound(analysis, "planned");
+    }
+
+    /**
+     * Makes sure of an axis that nothing is wrong with it.
+     *
+     * @param toBe what is to be done with it, such as drawn
+     * @throws BadInputException if the axis has errors
+     */
+    void demandSound(AxisAnalysis analysis, String toBe) throws BadInputException {
+        if (analysis.hasErrors()) {
+            throw unsound(analysis, toBe);
+        }
+    }
+
+    private BadInputException unsound(AxisAnalysis analysis, String toBe) {
         Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
-        throw new BadInputException("Nothing can be planned on axis “" + analysis.spec().name() + "” before this is mended: "
-                + first.sentence() + " All findings: " + checkCommand());
+        return new BadInputException("Nothing can be " + toBe + " on axis “" + analysis.spec().name()
+                + "” before this is mended: " + first.sentence() + " All findings: " + checkCommand());
+    }
+
+    /** The whole device. */
+    Positioner positioner() {
+        return positioner;
     }
 
     private Axis onlyAxis() throws BadInputException {

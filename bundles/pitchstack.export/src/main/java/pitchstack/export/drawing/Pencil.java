@@ -15,6 +15,9 @@ final class Pencil {
     /** From one base line to the next, in capital heights; 1.5 is the least of ISO 3098 without accents (from memory). */
     static final double LINE_PITCH = 1.65;
 
+    private static final double BALLOON = 2.6;
+    private static final double BALLOON_PAD = 0.9;
+
     private final TextMeasure measure;
     private final List<Mark> marks = new ArrayList<>();
 
@@ -69,6 +72,14 @@ final class Pencil {
             marks.add(new Mark.Text(text, new Point(x, y), height, anchor, upwards));
         }
         return this;
+    }
+
+    /** Draws a label in a circle around a place, and tells the radius. */
+    double balloon(String label, double x, double y) {
+        double radius = Math.max(BALLOON, width(label, TEXT) / 2 + BALLOON_PAD);
+        circle(Pen.THIN, x, y, radius);
+        text(label, x, y - TEXT / 2, TEXT, Anchor.MIDDLE);
+        return radius;
     }
 
     /** Draws what was drawn elsewhere. */
