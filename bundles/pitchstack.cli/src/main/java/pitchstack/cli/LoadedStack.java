@@ -123,9 +123,24 @@ final class LoadedStack {
      * @throws BadInputException if that is not one axis
      */
     AxisAnalysis analysis(String name, Optional<ApproachRule> approach) throws BadInputException {
-        Axis axis = name == null ? onlyAxis() : axis(name);
+        Axis axis = axisOrOnly(name);
         approach.ifPresent(axis::setApproach);
         return AxisAnalysis.of(positioner, axis);
+    }
+
+    /** What was read. */
+    Positioner positioner() {
+        return positioner;
+    }
+
+    /**
+     * One axis.
+     *
+     * @param name its name in any case, or null where the file has but one axis
+     * @throws BadInputException if that is not one axis
+     */
+    Axis axisOrOnly(String name) throws BadInputException {
+        return name == null ? onlyAxis() : axis(name);
     }
 
     /**
@@ -166,7 +181,7 @@ final class LoadedStack {
     private Axis onlyAxis() throws BadInputException {
         List<Axis> axes = positioner.getAxes();
         if (axes.isEmpty()) {
-            throw new BadInputException("“" + title() + "” has no axis to plan on.");
+            throw new BadInputException("“" + title() + "” has no axis.");
         }
         if (axes.size() > 1) {
             throw new BadInputException("“" + title() + "” has " + axes.size() + " axes; name one of them with --axis: "

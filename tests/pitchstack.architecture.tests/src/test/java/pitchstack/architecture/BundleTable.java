@@ -19,7 +19,8 @@ final class BundleTable {
 
     /** The bundles as they are meant to be. */
     static final BundleTable PITCHSTACK = new BundleTable(List.of(
-            bundle("pitchstack.core", uses(), Set.of("org.jgrapht", "org.hipparchus")),
+            bundle("pitchstack.core", uses(), Set.of("org.jgrapht", "org.hipparchus",
+                    "org.locationtech.jts")),
             bundle("pitchstack.model", uses(), and(MODEL_TYPES, "javax.xml", "org.xml.sax")),
             bundle("pitchstack.analysis", uses("pitchstack.core", "pitchstack.model"), MODEL_TYPES),
             bundle("pitchstack.edit", uses("pitchstack.model", "pitchstack.analysis"),

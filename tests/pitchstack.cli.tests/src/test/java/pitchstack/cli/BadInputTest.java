@@ -44,7 +44,7 @@ class BadInputTest {
             plan text --at 1                 | text, line 1, column 1: this is not XML;
             plan broken --at 1               | broken, line 6, column 
             plan newer --at 1                | newer
-            plan none --at 1                 | “Test bench” has no axis to plan on.
+            plan none --at 1                 | “Test bench” has no axis.
             plan two --at 1                  | “Test bench” has 2 axes; name one of them with --axis: “X”, “Y”.
             plan twins --at 1 --axis X       | “Test bench” has 2 axes “X”; give them different names in the file first.
             plan good --at 1 --axis Y        | “Test bench” has no axis “Y”; it has “Slide”.
