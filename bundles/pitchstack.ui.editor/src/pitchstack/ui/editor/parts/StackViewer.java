@@ -117,6 +117,16 @@ public final class StackViewer extends GraphicalViewerImpl {
                 getSelectedEditParts().stream().map(part -> ((EditPart) part).getModel()).toList()));
     }
 
+    /** The mark of the ruler that is selected, if one is. */
+    Optional<Sliding> selectedMark() {
+        return getSelectedEditParts().stream().filter(Sliding.class::isInstance).map(Sliding.class::cast).findFirst();
+    }
+
+    /** The stop that is selected, if one is; it is no element of the document. */
+    public Optional<StopMark> selectedStop() {
+        return selectedMark().map(EditPart::getModel).filter(StopMark.class::isInstance).map(StopMark.class::cast);
+    }
+
     /** Selects an element of the axis that is looked at and brings it into sight; an element that is not drawn is left. */
     public void selectElement(EObject element) {
         if (getEditPartRegistry().get(element) instanceof EditPart part) {
