@@ -151,7 +151,9 @@ public final class StackViewer extends GraphicalViewerImpl {
     void edit(StageEditPart part, String fact) {
         reveal(part);
         Properties.of(view.session(), part.stage()).stream().filter(property -> property.id().equals(fact)).findFirst()
-                .ifPresent(property -> new InPlaceField(canvas(), part.fieldBounds(fact), view.session(), property, typing));
+                .ifPresent(property -> new InPlaceField(canvas(), part.fieldBounds(fact), view.session(), property, typing,
+                        fact.equals("pitch") ? Optional.of(new PitchChoice(view.spec().scale(), property.text()))
+                                : Optional.empty()));
     }
 
     /** The tooth of a row at a pixel of the drawing; empty beside the row, or if the row is not drawn. */
