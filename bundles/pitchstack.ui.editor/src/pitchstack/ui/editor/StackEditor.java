@@ -196,7 +196,7 @@ public final class StackEditor extends EditorPart {
             return kind.cast(history);
         }
         if (kind == IContentOutlinePage.class) {
-            return kind.cast(new StackOutline(session, page.selection(), actions));
+            return kind.cast(new StackOutline(session, page.selection(), actions, page.view()));
         }
         return super.getAdapter(kind);
     }
