@@ -42,6 +42,11 @@ public final class Look {
         });
     }
 
+    /** Whether what is selected is marked; on paper nothing is. */
+    boolean marksSelection() {
+        return palette != Palette.PAPER;
+    }
+
     /** Does something, such as painting for paper, with other colours than those of the window. */
     public void with(Palette other, Runnable painting) {
         Palette usual = palette;

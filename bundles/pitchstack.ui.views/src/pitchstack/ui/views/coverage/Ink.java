@@ -36,6 +36,11 @@ public final class Ink {
         return new Color(text);
     }
 
+    /** Words of less weight, still well readable. */
+    public Color softText() {
+        return new Color(blend(ground, text, 0.68));
+    }
+
     /** Thin lines that only part one thing from another. */
     public Color hair() {
         return new Color(blend(ground, text, 0.35));
@@ -71,7 +76,8 @@ public final class Ink {
         return picture;
     }
 
-    private RGB colour(Paint paint) {
+    /** The colour of a part of the strip. */
+    public RGB colour(Paint paint) {
         return switch (paint) {
             case GROUND -> ground;
             case CLEAN -> blend(ground, CLEAN, 0.9);
