@@ -84,7 +84,6 @@ class ContrastTest {
     private void check(Palette look) {
         check("text", TEXT, look.ink(), look.ground(), look.panel(), look.body());
         check("text of less weight", TEXT, look.softInk(), look.ground(), look.panel());
-        check("text on what is selected", TEXT, look.onSelection(), look.selection());
         check("position of the carriage", TEXT, look.ground(), look.mark());
         for (Wear wear : List.of(Wear.WORN, Wear.BARRED)) {
             check("words of " + wear, TEXT, look.wear(wear), look.ground(), look.panel(), look.body(), look.wearGround());

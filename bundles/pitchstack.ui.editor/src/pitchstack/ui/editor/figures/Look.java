@@ -123,14 +123,9 @@ public final class Look {
         return palette.mark();
     }
 
-    /** What is selected. */
+    /** The outline of what is selected. */
     public Color selection() {
         return palette.selection();
-    }
-
-    /** Text on {@link #selection}. */
-    public Color selectionText() {
-        return palette.onSelection();
     }
 
     /** For most text. */

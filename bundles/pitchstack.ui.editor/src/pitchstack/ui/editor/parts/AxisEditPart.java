@@ -149,9 +149,12 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         }
     }
 
-    /** Smaller than single teeth, the positions would run together, and finding them would be work for nothing. */
+    /**
+     * Smaller than single teeth, the positions would run together, and finding them would be work for nothing; a sheet does
+     * not wait for them.
+     */
     private void askNearby(Scene scene) {
-        if (new Detail(scene.places().finestPitch() * scene.mapping().pxPerCount()).teeth()) {
+        if (!view.isOnSheet() && new Detail(scene.places().finestPitch() * scene.mapping().pxPerCount()).teeth()) {
             nearby.ask(view.session().analysis(), view.session().analysis().current());
         } else {
             nearby.forget();

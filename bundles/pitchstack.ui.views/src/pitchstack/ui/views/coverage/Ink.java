@@ -80,7 +80,7 @@ public final class Ink {
     public RGB colour(Paint paint) {
         return switch (paint) {
             case GROUND -> ground;
-            case CLEAN -> blend(ground, CLEAN, 0.9);
+            case CLEAN -> isDark() ? blend(CLEAN, text, 0.15) : blend(ground, CLEAN, 0.9);
             case WORN -> blend(ground, WORN, 0.25);
             case HATCH -> isDark() ? blend(WORN, text, 0.3) : WORN;
             case NOT -> blend(ground, text, 0.5);

@@ -12,6 +12,7 @@ import java.time.Year;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -117,14 +118,24 @@ class RecoveryTest {
         return work;
     }
 
+    /** Opens the file again and does something in the dialog that comes up then. */
+    private Session reopen(Consumer<Shell> fill) {
+        boolean[] asked = new boolean[1];
+        Session[] opened = new Session[1];
+        new Modal(hands).during(TITLE, () -> {
+            opened[0] = bench.reopen("fence");
+            hands.until("it is asked", () -> asked[0]);
+        }, dialog -> {
+            asked[0] = true;
+            fill.accept(dialog);
+        });
+        return opened[0];
+    }
+
     @Test
     void offersWhatAKilledProgramLeftAndTakesItOverAsOneChange() throws IOException {
         Positioner work = killed();
-        Session[] session = new Session[1];
-        new Modal(hands).during(TITLE, () -> {
-            session[0] = bench.reopen("fence");
-            hands.settle();
-        }, dialog -> {
+        Session session = reopen(dialog -> {
             String said = said(dialog);
             assertTrue(said.contains("“fence.pitchstack”") && said.contains("in 2 places")
                     && said.contains("stage “Rack”, index: 0 → 12"), said);
@@ -132,19 +143,16 @@ class RecoveryTest {
             hands.picture(dialog, "recover");
             answer(dialog, "Recover");
         });
-        assertTrue(EcoreUtil.equals(work, session[0].positioner()));
+        assertTrue(EcoreUtil.equals(work, session.positioner()));
         assertTrue(bench.editor().isDirty());
-        session[0].history().undo();
-        assertEquals(0, session[0].analysis().current().index(0), "and back to the file");
+        session.history().undo();
+        assertEquals(0, session.analysis().current().index(0), "and back to the file");
     }
 
     @Test
     void discardsWhatIsNotWanted() throws IOException {
         killed();
-        new Modal(hands).during(TITLE, () -> {
-            bench.reopen("fence");
-            hands.settle();
-        }, dialog -> answer(dialog, "Discard"));
+        reopen(dialog -> answer(dialog, "Discard"));
         assertFalse(bench.editor().isDirty());
         Path copy = left(file());
         hands.until("the copy is gone", () -> Files.notExists(copy));
@@ -177,10 +185,7 @@ class RecoveryTest {
     @Test
     void keepsRecoveredWorkAsItsOwn() throws IOException {
         killed();
-        new Modal(hands).during(TITLE, () -> {
-            bench.reopen("fence");
-            hands.settle();
-        }, dialog -> answer(dialog, "Recover"));
+        reopen(dialog -> answer(dialog, "Recover"));
         Path left = left(file());
         Path own = copy();
         hands.until("it is kept anew", () -> Files.exists(own) && Files.notExists(left));
