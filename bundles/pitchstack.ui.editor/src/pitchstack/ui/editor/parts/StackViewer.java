@@ -66,7 +66,7 @@ public final class StackViewer extends GraphicalViewerImpl {
     private void showTip(int state, int x, int y) {
         boolean busy = (state & SWT.BUTTON_MASK) != 0 || getEditDomain().getActiveTool() instanceof PieceTool;
         EditPart part = busy ? null : findObjectAt(new Point(x, y));
-        String tip = part instanceof Tipped tipped ? tipped.tip() : null;
+        String tip = part instanceof Tipped tipped ? tipped.tip(new Point(x, y)) : null;
         if (!Objects.equals(tip, getControl().getToolTipText())) {
             getControl().setToolTipText(tip);
         }
