@@ -30,11 +30,11 @@ public final class StackPerspective implements IPerspectiveFactory {
     private static final String ACCURACY_VIEW = "pitchstack.ui.views.accuracy";
     private static final String TOUR_VIEW = "pitchstack.ui.views.tour";
     private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
-    /** At 1280 x 800 this leaves the drawing 650 x 470, the target 400 wide, and the outline 210. */
+    /** At 1280 x 800 this leaves the drawing 650 x 450, the target 400 wide, and the outline 210. */
     private static final float OUTLINE_PART = 0.17f;
     private static final float DRAWING_WIDTH_PART = 0.62f;
     private static final float TOUR_HEIGHT_PART = 0.35f;
-    private static final float DRAWING_HEIGHT_PART = 0.68f;
+    private static final float DRAWING_HEIGHT_PART = 0.65f;
     /** On a narrower screen the outline goes to the bottom, or the fields of the target would be cut off. */
     private static final int LEAST_WIDTH = 1024;
     /** At 800 x 600 this leaves the target 350 wide, which its buttons need. */

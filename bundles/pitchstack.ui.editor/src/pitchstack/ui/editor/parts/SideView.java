@@ -278,6 +278,11 @@ public final class SideView {
         }
     }
 
+    /** Whether the drawing is laid out on a sheet now, and not in the window. */
+    boolean isOnSheet() {
+        return sheet != null;
+    }
+
     /** Brings the whole reach into view, and keeps it there when the window changes. */
     public void fit() {
         fitted = true;
