@@ -8,13 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
+import org.eclipse.core.runtime.jobs.IJobChangeListener;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -218,6 +225,33 @@ class CoverageViewTest {
         hands.picture(shell, "coverage-pointed");
         strip().notifyListeners(SWT.MouseExit, new Event());
         assertTrue(session.pointed().isEmpty());
+    }
+
+    /** The editor selects something else before the view is told that no stage is left. */
+    @Test
+    void asksNothingOfAnAxisWithoutStages() {
+        List<String> asked = new ArrayList<>();
+        IJobChangeListener listener = new JobChangeAdapter() {
+            @Override
+            public void scheduled(IJobChangeEvent event) {
+                if (Display.getCurrent() != null && session.analysis().hasErrors()) {
+                    asked.add(event.getJob().getName());
+                }
+            }
+        };
+        Job.getJobManager().addJobChangeListener(listener);
+        try {
+            for (int stages = 2; stages > 0; stages--) {
+                bench.select(session.axis().getStages().get(0));
+                bench.page().activate(bench.editor());
+                bench.command("org.eclipse.ui.edit.delete", Map.of());
+                assertEquals(stages - 1, session.axis().getStages().size());
+            }
+            hands.until("the reason is there", () -> says("The axis has no stage"));
+        } finally {
+            Job.getJobManager().removeJobChangeListener(listener);
+        }
+        assertFalse(asked.contains("Coverage"), asked.toString());
     }
 
     @Test
