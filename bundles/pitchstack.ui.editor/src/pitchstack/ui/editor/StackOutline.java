@@ -4,10 +4,12 @@ package pitchstack.ui.editor;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
 import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener;
@@ -21,6 +23,7 @@ final class StackOutline extends ContentOutlinePage {
     private final ModelSelection drawing;
     private final EditorActions actions;
     private final SessionListener sessionListener = this::sessionChanged;
+    private final Listener recoloured = event -> showLabels();
     private final ISelectionChangedListener drawingListener = event -> setSelection(event.getSelection());
 
     /**
@@ -39,7 +42,8 @@ final class StackOutline extends ContentOutlinePage {
         super.createControl(parent);
         TreeViewer tree = getTreeViewer();
         tree.setContentProvider(new OutlineContent());
-        tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+        showLabels();
+        tree.getTree().getDisplay().addListener(SWT.Settings, recoloured);
         tree.setAutoExpandLevel(OPEN_LEVELS);
         tree.getTree().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -62,6 +66,11 @@ final class StackOutline extends ContentOutlinePage {
         setSelection(drawing.getSelection());
     }
 
+    /** Words in two colours are laid out in those that the system had then, so they are laid out again in new ones. */
+    private void showLabels() {
+        getTreeViewer().setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+    }
+
     private void sessionChanged(Change change) {
         if (change == Change.DOCUMENT && getTreeViewer() != null) {
             getTreeViewer().refresh();
@@ -70,6 +79,9 @@ final class StackOutline extends ContentOutlinePage {
 
     @Override
     public void dispose() {
+        if (getTreeViewer() != null) {
+            getTreeViewer().getTree().getDisplay().removeListener(SWT.Settings, recoloured);
+        }
         session.removeListener(sessionListener);
         drawing.removeSelectionChangedListener(drawingListener);
         super.dispose();

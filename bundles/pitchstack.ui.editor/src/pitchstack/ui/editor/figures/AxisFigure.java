@@ -9,6 +9,7 @@ import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
 
@@ -79,9 +80,9 @@ public final class AxisFigure extends Figure {
         ghost.show(shown, there);
     }
 
-    /** Marks on the ruler the positions that can be reached, as offsets from a place, lowest first. */
-    public void showNear(double from, long[] offsets) {
-        ruler.showNear(from, offsets);
+    /** Marks on the ruler the positions that can be reached, as offsets from a place. */
+    public void showDots(double from, Dots found) {
+        ruler.showDots(from, found);
     }
 
     /** Marks the base as selected, or not. */

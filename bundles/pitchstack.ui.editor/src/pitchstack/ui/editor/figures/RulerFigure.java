@@ -7,6 +7,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.core.units.RulerStep;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
@@ -20,13 +21,12 @@ public final class RulerFigure extends SceneFigure {
     private static final int STOP = 5;
     /** The height of the line that strikes out what lies beyond a stop. */
     private static final int STRIKE = 3;
-
-    private static final int LEAST_DOTS_PX = 4;
+    private static final int TITLE_LEFT = 14;
 
     private String title = "";
     private String position = "";
-    private long[] near = {};
-    private double nearFrom;
+    private Dots dots = Dots.NONE;
+    private double dotsFrom;
     private OptionalDouble pointed = OptionalDouble.empty();
     private String pointedAt = "";
 
@@ -47,13 +47,11 @@ public final class RulerFigure extends SceneFigure {
         show(scene, scene.left(), scene.top(), scene.width(), Bands.RULER);
     }
 
-    /** Marks the positions that can be reached, as offsets from a place, lowest first. */
-    public void showNear(double from, long[] offsets) {
-        if (near.length > 0 || offsets.length > 0) {
-            near = offsets.clone();
-            nearFrom = from;
-            repaint();
-        }
+    /** Marks the positions that can be reached, as offsets from a place. */
+    public void showDots(double from, Dots found) {
+        dots = found;
+        dotsFrom = from;
+        repaint();
     }
 
     /**
@@ -78,7 +76,7 @@ public final class RulerFigure extends SceneFigure {
         graphics.drawLine(getBounds().x + Mapping.GUTTER - 1, getBounds().y, getBounds().x + Mapping.GUTTER - 1, foot);
         graphics.setFont(look().plain());
         graphics.setForegroundColor(look().softInk());
-        graphics.drawString(title, getBounds().x + 14, getBounds().y + (getBounds().height - height(look().plain())) / 2);
+        paintTitle(graphics, foot);
         Extent open = scene().open();
         graphics.clipRect(new Rectangle(whole(open.from()), getBounds().y, whole(open.length()),
                 getBounds().height));
@@ -87,19 +85,32 @@ public final class RulerFigure extends SceneFigure {
         scene().spec().low().ifPresent(low -> paintStop(graphics, low, -1, foot));
         scene().spec().high().ifPresent(high -> paintStop(graphics, high, 1, foot));
         pointed.ifPresent(place -> paintPointed(graphics, scene().mapping().px(place), flag, foot));
-        paintNear(graphics, open, foot);
+        paintDots(graphics, open, foot);
         paintPointer(graphics, open, flag, foot);
     }
 
-    /** Dots under the line at positions that can be reached; where they would touch, a bar stands for them. */
-    private void paintNear(Graphics graphics, Extent open, int foot) {
-        double from = scene().mapping().px(nearFrom);
+    /** What is measured and, where there are dots, what they are. */
+    private void paintTitle(Graphics graphics, int foot) {
+        int x = getBounds().x + TITLE_LEFT;
+        if (dots.offsets().length == 0) {
+            graphics.drawString(title, x, getBounds().y + (getBounds().height - height(look().plain())) / 2);
+            return;
+        }
+        graphics.drawString(title, x, getBounds().y + 3);
+        graphics.setFont(look().small());
+        graphics.drawString(dots.thinned() ? "dots: in reach, thinned out" : "dots: every position in reach", x,
+                foot - height(look().small()) - 3);
+    }
+
+    /** Dots on the line at positions that can be reached; where they would touch, a bar stands for them. */
+    private void paintDots(Graphics graphics, Extent open, int foot) {
+        double from = scene().mapping().px(dotsFrom);
         double last = Double.NEGATIVE_INFINITY;
         graphics.setBackgroundColor(look().mark());
-        for (long offset : near) {
+        for (long offset : dots.offsets()) {
             double px = from + offset * scene().mapping().pxPerCount();
             if (px >= open.from() && px <= open.to()) {
-                int width = px - last < LEAST_DOTS_PX ? whole(px) - whole(last) + 1 : 2;
+                int width = px - last < Scene.LEAST_DOTS_PX - 1 ? whole(px) - whole(last) + 1 : 2;
                 graphics.fillRectangle(whole(px) - width + 1, foot - 3, width, 3);
             }
             last = px;

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
@@ -17,7 +18,9 @@ import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
-import pitchstack.ui.editor.places.Detail;
+import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Dots;
+import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
 
 /** The axis that is looked at. It hands every new scene down to all that is drawn. */
@@ -27,7 +30,7 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
 
     AxisEditPart(Axis axis, SideView view) {
         this.view = view;
-        nearby = new Nearby(view.display(), offsets -> axisFigure().showNear(view.standing(), offsets));
+        nearby = new Nearby(view.display(), this::showDots);
         setModel(axis);
     }
 
@@ -40,6 +43,18 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
     @Override
     public String tip() {
         return found().findings().isEmpty() ? null : found().lines().substring(1);
+    }
+
+    private void showDots(Dots found) {
+        view.showDots(found);
+        axisFigure().showDots(view.standing(), found);
+    }
+
+    /** On the ruler, what the dots on it are. */
+    @Override
+    public String tip(Point at) {
+        return at.y < Bands.RULER && at.x > Mapping.GUTTER && !view.session().analysis().hasErrors()
+                ? DotWords.of(view.dots(), view.spec().scale()) : tip();
     }
 
     /** The axis. */
@@ -149,14 +164,10 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         }
     }
 
-    /** Smaller than single teeth, the positions would run together, and finding them would be work for nothing. */
     private void askNearby(Scene scene) {
-        if (new Detail(scene.places().finestPitch() * scene.mapping().pxPerCount()).teeth()) {
-            nearby.ask(view.session().analysis(), view.session().analysis().current());
-        } else {
-            nearby.forget();
-            axisFigure().showNear(0, new long[0]);
-        }
+        double standing = view.standing();
+        nearby.ask(new Nearby.Question(view.session().analysis(), view.session().analysis().current(),
+                scene.mapping().places(scene.open()).shift(-standing), scene.dotsApart()));
     }
 
     /** Marks the position on the ruler that is pointed at, or none; on a rotary axis the turn of it that is nearest. */

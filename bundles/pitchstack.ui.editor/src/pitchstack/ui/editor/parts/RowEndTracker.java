@@ -12,7 +12,10 @@ import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.edit.ResizeRow;
 
-/** Lengthens or shortens a row by the end that is dragged, in whole teeth, and shows what comes of it on the way. */
+/**
+ * Lengthens or shortens a row by the end that is dragged, in whole teeth, and shows what comes of it on the way. The other
+ * end stays where it is.
+ */
 final class RowEndTracker extends SimpleDragTracker {
     private final RowEditPart row;
     private final SideView view;
@@ -36,8 +39,7 @@ final class RowEndTracker extends SimpleDragTracker {
 
     private ResizeRow edit() {
         double pitchPx = view.pitchPx(stage().number());
-        // A rider row is drawn about the middle of its body, so that it grows at both ends by half.
-        int outwards = (start ? -1 : 1) * getDragMoveDelta().width * (row.isBase() ? 1 : 2);
+        int outwards = (start ? -1 : 1) * getDragMoveDelta().width;
         int teeth = pitchPx <= 0 ? 0 : ResizeRow.allowed(row.row(), (int) Math.round(outwards / pitchPx));
         return new ResizeRow(row.row(), start ? teeth : 0, start ? 0 : teeth);
     }
@@ -49,6 +51,17 @@ final class RowEndTracker extends SimpleDragTracker {
     }
 
     @Override
+    protected void performDrag() {
+        view.hold(() -> start ? row.getFigure().getBounds().right() : row.getFigure().getBounds().x, super::performDrag);
+    }
+
+    /** A rider row is drawn about the reference of its body, which moves by half of what is added, away from the other end. */
+    private double shift(ResizeRow edit) {
+        return row.isBase() ? 0 : (edit.atEnd() - edit.atStart()) / 2.0
+                * view.session().analysis().spec().stages().get(stage().number()).pitch();
+    }
+
+    @Override
     protected void showSourceFeedback() {
         if (!isInState(STATE_DRAG_IN_PROGRESS | STATE_ACCESSIBLE_DRAG_IN_PROGRESS)) {
             return;
@@ -57,7 +70,7 @@ final class RowEndTracker extends SimpleDragTracker {
         AxisSpec now = view.session().analysis().spec();
         StageSpec changed = now.stages().get(stage().number());
         RowPair rows = edit.preview(changed.rows());
-        view.tryOut(now.withStage(stage().number(), changed.withRows(rows)));
+        view.tryOut(now.withStage(stage().number(), changed.withRows(rows)), shift(edit));
         if (tip == null) {
             tip = new PlaceMark(view, ((LayerManager) row.getViewer().getEditPartRegistry().get(LayerManager.ID))::getLayer);
         }
@@ -72,7 +85,7 @@ final class RowEndTracker extends SimpleDragTracker {
     protected void eraseSourceFeedback() {
         if (tip != null) {
             tip.hide();
-            view.tryOut(null);
+            view.tryOut(null, 0);
         }
     }
 }

@@ -4,6 +4,8 @@ package pitchstack.ui.editor.parts;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.IntSupplier;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
@@ -21,6 +23,7 @@ import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
@@ -40,10 +43,13 @@ public final class SideView {
     private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
     private Mapping mapping;
     private AxisSpec trial;
+    private double trialShift;
+    private Dots dots = Dots.NONE;
     private int lifted;
     private double lift;
     private boolean fitted = true;
     private boolean edgeScrolling;
+    private Dimension sheet;
 
     /**
      * @param session the document
@@ -97,10 +103,22 @@ public final class SideView {
      * Draws other numbers without changing the document; the scale stays as it is meanwhile.
      *
      * @param other the axis with as many stages, or {@code null} for what the document says
+     * @param shift by how many counts all of it is drawn further right, so that what is held stays where it is
      */
-    void tryOut(AxisSpec other) {
+    void tryOut(AxisSpec other, double shift) {
         trial = other;
+        trialShift = other == null ? 0 : shift;
         changed.run();
+    }
+
+    /** Makes a change of the document and scrolls so that a pixel of the drawing stays where it is, unless all is in view. */
+    void hold(IntSupplier pixel, Runnable change) {
+        int before = pixel.getAsInt() - scrolled().x;
+        change.run();
+        if (!fitted) {
+            canvas.getViewport().validate();
+            scrollTo(pixel.getAsInt() - before, scrolled().y);
+        }
     }
 
     /** The scene as it is to be drawn now. */
@@ -116,7 +134,7 @@ public final class SideView {
         // Room for the scroll bar is always kept, so that showing it does not call for the other one.
         Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y)
                 .lifted(lifted, lift);
-        return new Scene(spec, places, mapping, bands, seen.x, seen.y, seen.width, seen.height);
+        return new Scene(spec, places, mapping.shifted(trialShift), bands, seen.x, seen.y, seen.width, seen.height);
     }
 
     /** Lifts a stage with all that rides on it by a part of the way out of its teeth, from the next drawing on. */
@@ -135,6 +153,16 @@ public final class SideView {
         return AxisPlaces.of(session.analysis().spec(), session.analysis().current()).carriage();
     }
 
+    /** Keeps the positions in reach that are marked on the ruler. */
+    void showDots(Dots found) {
+        dots = found;
+    }
+
+    /** The positions in reach that are marked on the ruler. */
+    Dots dots() {
+        return dots;
+    }
+
     /** The places of the setting that is proposed, if one is. */
     Optional<AxisPlaces> proposed() {
         return session.proposal().map(move -> move.setting()).filter(setting -> setting.size() == spec().stages().size())
@@ -142,6 +170,9 @@ public final class SideView {
     }
 
     private Rectangle seen() {
+        if (sheet != null) {
+            return new Rectangle(0, 0, sheet.width, sheet.height);
+        }
         Viewport viewport = canvas.getViewport();
         Dimension size = viewport.getClientArea().getSize();
         Point at = viewport.getViewLocation();
@@ -179,6 +210,34 @@ public final class SideView {
     /** Pixels a count of the scale takes now. */
     public double pxPerCount() {
         return mapping == null ? 0 : mapping.pxPerCount();
+    }
+
+    /**
+     * Lays the whole axis out on a sheet of its own for as long as something is done there, such as painting it; the window
+     * shows the same as before afterwards.
+     *
+     * @param width of the sheet in pixels
+     * @param most its height, unless the axis needs less, or needs more for the names of its stages to be read
+     * @param then gets the size of the sheet
+     */
+    public void onSheet(int width, int most, Consumer<Dimension> then) {
+        Mapping usual = mapping;
+        boolean kept = fitted;
+        Point at = scrolled();
+        try {
+            fitted = true;
+            sheet = new Dimension(width, Bands.snug(spec().stages().size(), most) + canvas.getHorizontalBar().getSize().y);
+            changed.run();
+            canvas.getViewport().validate();
+            then.accept(new Dimension(width, scene().bands().height()));
+        } finally {
+            sheet = null;
+            fitted = kept;
+            mapping = usual;
+            changed.run();
+            canvas.getViewport().validate();
+            scrollTo(at.x, at.y);
+        }
     }
 
     /** Brings the whole reach into view, and keeps it there when the window changes. */

@@ -17,7 +17,9 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
+import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.MouseWheelHandler;
+import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.editparts.ScalableRootEditPart;
 import org.eclipse.gef.ui.parts.GraphicalViewerImpl;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -64,7 +66,7 @@ public final class StackViewer extends GraphicalViewerImpl {
     private void showTip(int state, int x, int y) {
         boolean busy = (state & SWT.BUTTON_MASK) != 0 || getEditDomain().getActiveTool() instanceof PieceTool;
         EditPart part = busy ? null : findObjectAt(new Point(x, y));
-        String tip = part instanceof Tipped tipped ? tipped.tip() : null;
+        String tip = part instanceof Tipped tipped ? tipped.tip(new Point(x, y)) : null;
         if (!Objects.equals(tip, getControl().getToolTipText())) {
             getControl().setToolTipText(tip);
         }
@@ -93,6 +95,11 @@ public final class StackViewer extends GraphicalViewerImpl {
     /** Which part of the axis is seen. */
     public SideView view() {
         return view;
+    }
+
+    /** What is drawn, without handles and what follows the pointer. */
+    public IFigure drawing() {
+        return LayerManager.Helper.find(getRootEditPart()).getLayer(LayerConstants.PRINTABLE_LAYERS);
     }
 
     /** Takes up a change of the document, of the axis looked at, or of the setting shown. */

@@ -3,9 +3,7 @@ package pitchstack.ui.editor.pictures;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.ui.handlers.HandlerUtil;
@@ -22,10 +20,9 @@ public final class PrintHandler extends AbstractHandler {
                         + " computer. Set one up, or copy the drawing as a picture (Ctrl+Shift+C) and print it elsewhere.");
                 return null;
             }
-            ImageData drawing = Picture.of((FigureCanvas) editor.page().canvas(), Picture.FOR_PAPER);
-            PrintPreview preview = new PrintPreview(HandlerUtil.getActiveShell(event), drawing, printer);
+            PrintPreview preview = new PrintPreview(HandlerUtil.getActiveShell(event), editor.page(), printer);
             if (preview.open() == PrintPreview.OK) {
-                new PrintedPage(drawing, editor.getTitle()).print(preview.printer());
+                new PrintedPage(preview.drawing(), editor.getTitle()).print(preview.printer());
             }
         }
         return null;

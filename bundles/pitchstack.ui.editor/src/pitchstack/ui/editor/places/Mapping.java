@@ -42,6 +42,11 @@ public record Mapping(Extent reach, double pxPerCount) {
         return new Mapping(reach, Math.max(fit * LEAST_OF_FIT, Math.min(most, pxPerCount * factor)));
     }
 
+    /** The same scale with every place further right by some counts. */
+    public Mapping shifted(double counts) {
+        return counts == 0 ? this : new Mapping(reach.shift(-counts), pxPerCount);
+    }
+
     /** The pixel of a place. */
     public double px(double place) {
         return GUTTER + MARGIN + (place - reach.from()) * pxPerCount;

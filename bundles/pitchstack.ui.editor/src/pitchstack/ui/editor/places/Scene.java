@@ -21,6 +21,14 @@ public record Scene(AxisSpec spec, AxisPlaces places, Mapping mapping, Bands ban
     /** The least distance of two numbers on the ruler. */
     private static final int LEAST_STEP_PX = 84;
 
+    /** Nearer to each other two marks on the ruler could not be told apart. */
+    public static final int LEAST_DOTS_PX = 4;
+
+    /** The least distance of two positions that are marked on the ruler, counts. */
+    public long dotsApart() {
+        return (long) Math.max(1, Math.ceil(LEAST_DOTS_PX / mapping.pxPerCount()));
+    }
+
     /** The pixels across in which teeth are seen, right of the labels. */
     public Extent open() {
         return new Extent(left + Mapping.GUTTER, Math.max(left + Mapping.GUTTER, left + width));

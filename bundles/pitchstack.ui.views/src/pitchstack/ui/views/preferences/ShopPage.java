@@ -57,9 +57,10 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         text(costs, Key.REVERSAL, "Turning roun&d", "When a stage moves against its last direction.");
         Composite window = group(page, "Window");
         choice(window, Key.THEME, "&Colours", "as the system", "light", "dark");
-        new Label(window, SWT.NONE);
-        Label later = new Label(window, SWT.WRAP);
-        later.setText("Colours change when the program is started the next time.");
+        if (!WindowColours.changeAtOnce()) {
+            new Label(window, SWT.NONE);
+            new Label(window, SWT.WRAP).setText("Colours change when the program is started the next time.");
+        }
         said = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(SENTENCE_WIDTH, SWT.DEFAULT).applyTo(said);
         show(ShopSettings.get());
@@ -142,7 +143,11 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     @Override
     public boolean performOk() {
         ShopDefaults chosen = ShopDefaults.of(typed());
+        Theme before = ShopSettings.get().theme();
         ShopSettings.put(chosen);
+        if (chosen.theme() != before) {
+            WindowColours.change(chosen.theme());
+        }
         sessions().forEach(session -> session.showFractions(chosen.fractions()));
         return true;
     }

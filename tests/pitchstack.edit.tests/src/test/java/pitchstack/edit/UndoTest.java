@@ -114,7 +114,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(21)) {
+        return switch (stages == 0 ? 3 : random.nextInt(24)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -136,6 +136,7 @@ class UndoTest {
             case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
             case 17 -> change(axis, random);
             case 18 -> new TakeOver(session.positioner(), other(session, random), "Take over");
+            case 19, 20, 21 -> MeasurementEdits.random(axis, random);
             default -> typed(session, random);
         };
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Session;
 import pitchstack.model.Positioner;
 import pitchstack.model.Stage;
+import pitchstack.ui.editor.places.Bands;
 
 /** Drawing a stack: pieces placed, stages arranged, rows lengthened, pitches typed where they stand. */
 class DrawTest {
@@ -262,20 +264,65 @@ class DrawTest {
         assertEquals(1, stage(0).getStart(), "a tooth before tooth 0 is counted");
     }
 
-    /** A rider row is drawn about its middle: when its end goes out by two teeth, so does the other, and four are new. */
+    /** Of the row figures the first two are those of the lowest stage: its base row and its rider row. */
+    private static Rectangle row(int number) {
+        return rows(Desk.canvas().getLightweightSystem().getRootFigure()).get(number).getBounds().getCopy();
+    }
+
+    private static List<IFigure> rows(IFigure within) {
+        List<IFigure> rows = new ArrayList<>();
+        if (within.getClass().getSimpleName().equals("RowFigure")) {
+            rows.add(within);
+        }
+        within.getChildren().forEach(child -> rows.addAll(rows((IFigure) child)));
+        return rows;
+    }
+
     @Test
-    void lengthensARiderRowByAnEndThatFollowsThePointer() throws IOException {
+    void lengthensARiderRowByAnEndThatFollowsThePointerWhileAllElseOfItStays() throws IOException {
         open(Stacks.pair());
         editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(stage(0).getRiderRow()));
         Desk.settle();
         Point end = sight.riderEnd(0);
-        int two = sight.teeth(0, 2);
+        Rectangle base = row(0);
+        Rectangle rider = row(1);
+        int four = sight.teeth(0, 4);
         Desk.press(end.x, end.y);
         Desk.dragTo(end.x - 10, end.y);
-        Desk.dragTo(end.x + two, end.y);
-        Desk.release(end.x + two, end.y);
+        Desk.dragTo(end.x + four, end.y);
+        assertEquals(base, row(0), "the row below does not move");
+        assertEquals(rider.x, row(1).x, 1, "nor does the other end");
+        assertEquals(rider.right() + four, row(1).right(), 1);
+        // 34 teeth over 100 with 12 engaged: −22 to 88.
+        assertTrue(tips().contains("34 teeth, index −22 to +88, 34 engaged"), tips().toString());
+        Desk.release(end.x + four, end.y);
         assertEquals(34, stage(0).getRiderRow().getTeeth());
         assertEquals(0, stage(0).getStart());
+    }
+
+    @Test
+    void cutsARiderRowAtItsStartWhereTheDrawingIsLargeAndKeepsItWhereItIs() throws IOException {
+        open(Stacks.pair());
+        editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(stage(0).getRiderRow()));
+        Point start = new Point(row(1).x, row(1).y + Bands.STRIP / 2);
+        for (int notch = 0; notch < 4; notch++) {
+            Desk.wheel(start.x, start.y, 1, SWT.MOD1);
+        }
+        int scrolled = Desk.canvas().getViewport().getViewLocation().x;
+        Rectangle base = row(0).translate(-scrolled, 0);
+        Rectangle rider = row(1).translate(-scrolled, 0);
+        int three = (int) Math.round(3 * rider.width / 30.0);
+        Desk.press(rider.x, start.y);
+        Desk.dragTo(rider.x + 10, start.y);
+        Desk.dragTo(rider.x + three, start.y);
+        assertEquals(rider.x + three, row(1).x - scrolled, 1);
+        assertEquals(rider.right(), row(1).right() - scrolled, 1);
+        assertEquals(base.x, row(0).x - scrolled, 1);
+        Desk.release(rider.x + three, start.y);
+        assertEquals(27, stage(0).getRiderRow().getTeeth());
+        assertEquals(3, stage(0).getStart(), "the teeth that are left keep their mates");
+        scrolled = Desk.canvas().getViewport().getViewLocation().x;
+        assertEquals(rider.right(), row(1).right() - scrolled, 2, "after the change, too");
     }
 
     @Test

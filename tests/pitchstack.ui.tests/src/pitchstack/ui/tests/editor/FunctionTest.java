@@ -16,6 +16,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorPart;
 import org.junit.jupiter.api.AfterEach;
@@ -37,6 +38,8 @@ import pitchstack.ui.editor.places.Mapping;
 class FunctionTest {
     /** The colour of the carriage's pointer on a light ground. */
     private static final RGB MARK = new RGB(0x00, 0x7A, 0x6C);
+
+    private static final double MM = 1e12;
 
     @TempDir
     private Path folder;
@@ -80,10 +83,7 @@ class FunctionTest {
             }
         });
         Desk.command("pitchstack.ui.editor.play");
-        Desk.until("the move has been shown", () -> {
-            said.add(note());
-            return !session.isPlaying();
-        });
+        listenToTheEnd(said);
         assertEquals(List.of(Setting.of(0, 0), Setting.of(1, 0), Setting.of(2, 0), Setting.of(3, 0), Setting.of(3, -1)),
                 seen.stream().distinct().toList(), "tooth by tooth, and back where the stages stand");
         assertTrue(said.stream().anyMatch(note -> note.startsWith("Step 1 of 2: lift “Rack”")), said.toString());
@@ -91,6 +91,18 @@ class FunctionTest {
         assertTrue(said.stream().anyMatch(note -> note.startsWith("Step 2 of 2: seat “Fine stage” at −1")), said.toString());
         assertEquals(Setting.of(0, 0), session.shown());
         assertFalse(editor.isDirty());
+    }
+
+    /** Notes what is said between any two things that the window does, until the move has been played. */
+    private void listenToTheEnd(List<String> said) {
+        long end = System.currentTimeMillis() + Desk.PATIENCE_MS;
+        while (session.isPlaying()) {
+            assertTrue(System.currentTimeMillis() < end, "it plays for ever");
+            said.add(note());
+            if (!Display.getCurrent().readAndDispatch()) {
+                Desk.sleep(5);
+            }
+        }
     }
 
     @Test
@@ -169,6 +181,31 @@ class FunctionTest {
         int y = Bands.RULER - 3;
         Desk.until("the dots are drawn", () -> dots(y, step) == 20);
         assertTrue(Math.abs(step - 4.898) < 0.001);
+    }
+
+    /** Fitted, a dot stands every four pixels or so, and none beyond what the rows reach; what is left out is said. */
+    @Test
+    void thinsThemOutWhereTheyWouldTouchAndSaysSo() throws IOException {
+        open(Stacks.pair());
+        int y = Bands.RULER - 2;
+        Desk.until("the dots are drawn", () -> bars(picture(), y) > 60);
+        // From −18 · 5 − 48 · 4.9 mm to 88 · 5 + 48 · 4.9 mm; the rows are drawn further, since they have a length.
+        ImageData picture = picture();
+        for (int x = Mapping.GUTTER + 2; x < picture.width; x++) {
+            boolean within = x >= sight.px(-325.2 * MM) - 1 && x <= sight.px(675.2 * MM) + 2;
+            assertTrue(within || !isMark(picture, x, y), "pixel " + x);
+        }
+        Desk.mouse(SWT.MouseMove, sight.px(300 * MM), 8, 0, 0);
+        assertTrue(Desk.canvas().getToolTipText().contains("but not all of them"), Desk.canvas().getToolTipText());
+    }
+
+    /** How many separate stretches of a line of the canvas have the pointer's colour. */
+    private static int bars(ImageData picture, int y) {
+        int count = 0;
+        for (int x = Mapping.GUTTER + 1; x < picture.width; x++) {
+            count += isMark(picture, x, y) && !isMark(picture, x - 1, y) ? 1 : 0;
+        }
+        return count;
     }
 
     /** How many of the ten nearest places to either side have a dot, with bare ruler between it and the next. */
