@@ -7,7 +7,8 @@ import picocli.CommandLine.Option;
 
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
-        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class, DrawCommand.class},
+        subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class,
+            DrawCommand.class, CardCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
