@@ -21,6 +21,8 @@ final class CardBlocks {
     private static final double NAME = 3.5;
     /** Read at arm's length, 0.7 m: 30 minutes of arc, half as much again as signs are made (common practice, no source). */
     private static final double COUNT = 7;
+    /** Room for what letters of that height have below their base line. */
+    private static final double BELOW_COUNT = 2.4;
     private static final double PAD = 2;
     /** Between columns of counts. */
     private static final double COLUMN_GAP = 3;
@@ -103,11 +105,12 @@ final class CardBlocks {
             double height = Math.min(COUNT, COUNT * room / measure.widthMm(count, COUNT));
             pencil.text(count, j * column, countBase, height, Anchor.START);
             if (way.fromPrevious().wornStages().contains(j)) {
-                pencil.text("over worn teeth", j * column, countBase - PAD - Pencil.TEXT, Pencil.TEXT, Anchor.START);
+                pencil.text("over worn teeth", j * column, countBase - BELOW_COUNT - Pencil.TEXT, Pencil.TEXT,
+                        Anchor.START);
                 worn = true;
             }
         }
-        return countBase - (worn ? PAD + Pencil.TEXT : 0) - PAD - Pencil.TEXT * Pencil.LINE_PITCH;
+        return countBase - (worn ? BELOW_COUNT + Pencil.TEXT : 0) - PAD - Pencil.TEXT * Pencil.LINE_PITCH;
     }
 
     /** Writes a text in as many lines as it needs; the result is the base line of what comes next. */

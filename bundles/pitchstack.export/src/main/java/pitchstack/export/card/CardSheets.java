@@ -83,6 +83,6 @@ final class CardSheets {
         double room = width - measure.widthMm(end, Pencil.TEXT) - GAP;
         pencil.text(TextLines.cut(CardBlocks.identity(card), Pencil.TEXT, room, measure), 0, 0, Pencil.TEXT, Anchor.START);
         pencil.text(end, width, 0, Pencil.TEXT, Anchor.END);
-        return pencil.part("foot").moved(left, SHEET.drawingSpace().bottom());
+        return pencil.part("foot").at(left, SHEET.drawingSpace().bottom());
     }
 }
