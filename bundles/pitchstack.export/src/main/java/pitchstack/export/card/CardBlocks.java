@@ -83,8 +83,8 @@ final class CardBlocks {
         String reads = "Scale reads " + CardWords.reads(card, way);
         double base = -PAD - NAME;
         pencil.text(reads, width, base, NAME, Anchor.END);
-        pencil.text(TextLines.cut(CardWords.title(entry), NAME, width - measure.widthMm(reads, NAME) - COLUMN_GAP, measure), 0,
-                base, NAME, Anchor.START);
+        double room = width - measure.widthMm(reads, NAME) - COLUMN_GAP;
+        pencil.text(TextLines.cut(CardWords.title(entry), NAME, room, measure), 0, base, NAME, Anchor.START);
         double y = counts(pencil, way, base - PAD);
         y = lines(pencil, CardWords.error(card, entry, way), y, Pencil.TEXT);
         y = lines(pencil, "From the entry before: " + CardWords.steps(card, way.fromPrevious()), y, Pencil.TEXT);
@@ -101,7 +101,8 @@ final class CardBlocks {
         for (int j = 0; j < setting.size(); j++) {
             String count = TrueMinus.in(String.valueOf(setting.index(j)));
             double room = column - COLUMN_GAP;
-            pencil.text(TextLines.cut(card.stage(j), Pencil.TEXT, room, measure), j * column, nameBase, Pencil.TEXT, Anchor.START);
+            pencil.text(TextLines.cut(card.stage(j), Pencil.TEXT, room, measure), j * column, nameBase, Pencil.TEXT,
+                    Anchor.START);
             double height = Math.min(COUNT, COUNT * room / measure.widthMm(count, COUNT));
             pencil.text(count, j * column, countBase, height, Anchor.START);
             if (way.fromPrevious().wornStages().contains(j)) {

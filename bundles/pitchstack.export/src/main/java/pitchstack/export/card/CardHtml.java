@@ -13,7 +13,8 @@ import pitchstack.export.card.SettingCard.Way;
 /** Writes a card as one page of HTML that needs no other file, for a screen at the machine or for printing. */
 final class CardHtml {
     private static final String STYLE = """
-            body { font-family: sans-serif; max-width: 60em; margin: 1em auto; padding: 0 1em; color: #111; background: #fff }
+            body { font-family: sans-serif; max-width: 60em; margin: 1em auto; padding: 0 1em;
+                   color: #111; background: #fff }
             section { border-top: 2px solid #111; padding: .3em 0; break-inside: avoid }
             h2 { font-size: 1.2em; margin: .3em 0; display: flex; justify-content: space-between; gap: 1em }
             .counts { display: flex; gap: 2em; flex-wrap: wrap; margin: 0 }
@@ -37,8 +38,8 @@ final class CardHtml {
 
     private String page() {
         String title = "Setting card: " + card.head().title();
-        html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<title>").append(XmlText.of(title))
-                .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
+        html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+        html.append("<title>").append(XmlText.of(title)).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n");
         line("h1", title);
         line("p", CardBlocks.identity(card));
         line("h3", "What the counts hold for");

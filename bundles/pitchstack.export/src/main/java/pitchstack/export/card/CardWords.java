@@ -19,11 +19,12 @@ import pitchstack.model.TitleBlock;
 final class CardWords {
     /** As on the fixture drawing, and what goes wrong when counts are read. */
     static final List<String> CAUTIONS = List.of(
-            "Isolate and lock out the machine before you reach in or move a stage; never adjust with a blade or ram running.",
-            "A printed stage is a positioning aid: never a guard, and never in the load path. On a saw, set the stop ahead of "
-                    + "the blade, so that the off-cut is free.",
-            "One tooth miscounted is a whole pitch: compare with an independent scale before the first cut, after a knock, a "
-                    + "new clamping, a new season. What stands here is computed, not measured.",
+            "Isolate and lock out the machine before you reach in or move a stage; never adjust with a blade or ram "
+                    + "running.",
+            "A printed stage is a positioning aid: never a guard, and never in the load path. On a saw, set the stop "
+                    + "ahead of the blade, so that the off-cut is free.",
+            "One tooth miscounted is a whole pitch: compare with an independent scale before the first cut, after a knock, "
+                    + "a new clamping, a new season. What stands here is computed, not measured.",
             "The machine maker's manual, local codes and licensed practice come first.");
 
     private CardWords() {
@@ -77,7 +78,8 @@ final class CardWords {
 
     /** How far off the target it stands, and how far off it may. */
     static String error(SettingCard card, SettingCard.Entry entry, SettingCard.Way way) {
-        String tolerance = entry.tolerance() == 0 ? "" : ", ±" + card.axis().scale().formatSize(entry.tolerance()) + " allowed";
+        String tolerance = entry.tolerance() == 0 ? ""
+                : ", ±" + card.axis().scale().formatSize(entry.tolerance()) + " allowed";
         return "Target " + TrueMinus.in(card.axis().scale().format(entry.target())) + ": "
                 + new Wording(card.axis()).position(way.fromPrevious()).replaceFirst("^[^,]*, ", "") + tolerance + ".";
     }

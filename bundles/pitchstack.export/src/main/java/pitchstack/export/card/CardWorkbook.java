@@ -18,7 +18,10 @@ import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
-/** Writes a card as an Office Open XML workbook (XLSX) with a sheet for the targets, one for each pocket table, and one for the rest. */
+/**
+ * Writes a card as an Office Open XML workbook (XLSX): a sheet for the targets, one for each pocket table, and one for the
+ * rest.
+ */
 final class CardWorkbook {
     private static final String CORE = "docProps/core.xml";
     /** Names of sheets have at most 31 characters. */
@@ -71,8 +74,8 @@ final class CardWorkbook {
     }
 
     /**
-     * The same file with the card's date in place of the time at which it was written, so that it comes out alike every time.
-     * The library leaves the sizes of its entries to the end of the file, where only a reader of files finds them.
+     * The same file with the card's date in place of the time at which it was written, so that it comes out alike every
+     * time. The library leaves the sizes of its entries to the end of the file, where only a reader of files finds them.
      */
     private static byte[] dated(byte[] book, LocalDate date) throws IOException {
         Path file = Files.createTempFile("card", ".xlsx");
