@@ -10,7 +10,8 @@ import picocli.CommandLine.Spec;
 /** The program without a command: it only tells what there is. */
 @Command(name = "pitchstack", versionProvider = Version.class, sortOptions = false,
         subcommands = {PlanCommand.class, TableCommand.class, CoverageCommand.class, WearCommand.class, CheckCommand.class,
-            BudgetCommand.class, FitCommand.class, EvaluateCommand.class, DrawCommand.class, PartCommand.class},
+            BudgetCommand.class, FitCommand.class, EvaluateCommand.class, DrawCommand.class, CardCommand.class,
+            PartCommand.class},
         header = "Finds the moves that set a positioner of toothed stages.",
         commandListHeading = "%nCommands:%n", optionListHeading = "%nOptions:%n",
         synopsisSubcommandLabel = "COMMAND",
@@ -27,6 +28,7 @@ import picocli.CommandLine.Spec;
             "  pitchstack fit fence.pitchstack --readings run.csv",
             "  pitchstack evaluate fence.pitchstack --readings run.csv",
             "  pitchstack draw fence.pitchstack --out fence.pdf",
+            "  pitchstack card fence.pitchstack --out card.pdf",
             "  pitchstack part fence.pitchstack --set --out plate.3mf",
             "  pitchstack plan --help",
             "",

@@ -27,7 +27,7 @@ final class BundleTable {
                     and(MODEL_TYPES, "org.eclipse.emf.edit")),
             bundle("pitchstack.export", uses("pitchstack.core", "pitchstack.model", "pitchstack.analysis"),
                     and(MODEL_TYPES, "org.apache.commons.csv", "org.knowm.xchart", "javax.imageio", "org.apache.pdfbox",
-                            "org.apache.fontbox")),
+                            "org.apache.fontbox", "org.dhatim.fastexcel")),
             bundle("pitchstack.cli", uses("pitchstack.analysis", "pitchstack.export"),
                     and(MODEL_TYPES, "picocli", "com.google.gson")),
             bundle("pitchstack.ui.editor", uses("pitchstack.edit"), and(and(WINDOW, MODEL_TYPES),
