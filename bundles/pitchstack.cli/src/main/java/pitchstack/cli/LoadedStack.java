@@ -50,6 +50,26 @@ final class LoadedStack {
         }
     }
 
+    /** The device as read, with what the command supposes of it. */
+    Positioner positioner() {
+        return positioner;
+    }
+
+    /**
+     * Writes the device into its file; the file before stays as a backup copy.
+     *
+     * @return the name of the backup copy
+     * @throws BadInputException if the folder or the disk does not take it
+     */
+    String save() throws BadInputException {
+        try {
+            StackFile.save(positioner, Path.of(file));
+            return file + StackFile.BACKUP_SUFFIX;
+        } catch (StackFileException e) {
+            throw new BadInputException(e.getMessage());
+        }
+    }
+
     /** The title, or the name of the file where there is none. */
     String title() {
         String title = positioner.getTitle();
@@ -108,11 +128,6 @@ final class LoadedStack {
         return AxisAnalysis.of(positioner, axis);
     }
 
-    /** What was read. */
-    Positioner positioner() {
-        return positioner;
-    }
-
     /**
      * One axis.
      *
@@ -132,9 +147,25 @@ final class LoadedStack {
         if (analysis.planner().isPresent()) {
             return analysis.planner().get();
         }
+        throw unsound(analysis, "planned");
+    }
+
+    /**
+     * Makes sure of an axis that nothing is wrong with it.
+     *
+     * @param toBe what is to be done with it, such as drawn
+     * @throws BadInputException if the axis has errors
+     */
+    void demandSound(AxisAnalysis analysis, String toBe) throws BadInputException {
+        if (analysis.hasErrors()) {
+            throw unsound(analysis, toBe);
+        }
+    }
+
+    private BadInputException unsound(AxisAnalysis analysis, String toBe) {
         Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
-        throw new BadInputException("Nothing can be planned on axis “" + analysis.spec().name() + "” before this is mended: "
-                + first.sentence() + " All findings: " + checkCommand());
+        return new BadInputException("Nothing can be " + toBe + " on axis “" + analysis.spec().name()
+                + "” before this is mended: " + first.sentence() + " All findings: " + checkCommand());
     }
 
     private Axis onlyAxis() throws BadInputException {

@@ -119,7 +119,7 @@ class BadInputTest {
             check broken                     | broken, line 6, column 
             check                            | Missing required parameter: 'FILE'. See pitchstack check --help
             check good --at 1                | There is no option --at
-            paln good --at 1                 | There is no command “paln”; write plan, table, coverage, wear, part or check.
+            paln good --at 1                 | There is no command “paln”; write plan, table, coverage, wear, check, budget, fit, evaluate, draw, card or part.
             fence.pitchstack                 | to open a file in the window: pitchstack --window fence.pitchstack
             --bogus                          | There is no option --bogus. See pitchstack --help
             """)
@@ -132,7 +132,8 @@ class BadInputTest {
 
     @Test
     void asksForACommandWhereThereIsNone() {
-        assertRefused("A command is missing; write plan, table, coverage, wear, part or check, or see pitchstack --help", new String[0]);
+        assertRefused("A command is missing; write plan, table, coverage, wear, check, budget, fit, evaluate, draw, card or part, or see pitchstack --help",
+                new String[0]);
     }
 
     @Test

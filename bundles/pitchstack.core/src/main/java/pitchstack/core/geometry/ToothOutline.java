@@ -28,7 +28,11 @@ public final class ToothOutline {
         return way.to(gap, form.floorMm()).corners();
     }
 
-    /** The same as points, of which the chord to the next stands off its arc by no more than a sag. */
+    /**
+     * The same as points.
+     *
+     * @param sagMm how far a chord may stand off its arc, above 0
+     */
     public static List<Point> points(ToothForm form, double sagMm) {
         return Outline.flat(of(form), false, sagMm);
     }
