@@ -14,6 +14,7 @@ final class Extruder {
     private final Placement placement;
     private final double heightMm;
     private final double depthMm;
+    private final Map<Integer, List<int[]>> plainCuts = new HashMap<>();
     private int sent;
 
     /**
@@ -58,12 +59,10 @@ final class Extruder {
      * @param pockets what is engraved
      */
     void piece(List<Point> rim, List<Column> columns, boolean[] open, List<List<Point>> holes, List<Pocket> pockets) {
+        walls(columns, open);
         Map<Point, Column> over = new HashMap<>();
         for (int i = 0; i < rim.size(); i++) {
             over.put(rim.get(i), columns.get(i));
-            if (!open[i]) {
-                wall(columns.get(i), columns.get((i + 1) % rim.size()));
-            }
         }
         holes.forEach(hole -> ring(hole, this::column, over));
         List<Point[]> low = Triangulation.of(rim, holes);
@@ -74,6 +73,27 @@ final class Extruder {
             engrave(pocket, over);
         }
         face(pockets.isEmpty() ? low : Triangulation.of(rim, cut), over, Column::high, true);
+    }
+
+    /**
+     * Sends a piece without holes and marks that has the shape of others: it is cut into triangles as they are.
+     *
+     * @param shape pieces with the same number have the same shape
+     */
+    void plainPiece(int shape, List<Point> rim, List<Column> columns, boolean[] open) {
+        walls(columns, open);
+        for (int[] t : plainCuts.computeIfAbsent(shape, once -> Triangulation.indices(rim))) {
+            triangle(columns.get(t[0]).low(), columns.get(t[2]).low(), columns.get(t[1]).low());
+            triangle(columns.get(t[0]).high(), columns.get(t[1]).high(), columns.get(t[2]).high());
+        }
+    }
+
+    private void walls(List<Column> columns, boolean[] open) {
+        for (int i = 0; i < open.length; i++) {
+            if (!open[i]) {
+                wall(columns.get(i), columns.get((i + 1) % open.length));
+            }
+        }
     }
 
     private void engrave(Pocket pocket, Map<Point, Column> over) {

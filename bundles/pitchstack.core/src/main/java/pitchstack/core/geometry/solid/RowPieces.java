@@ -67,7 +67,19 @@ final class RowPieces {
         boolean[] open = new boolean[rim.size()];
         open[1] = !last;
         open[rim.size() - 1] = !first;
-        extruder.piece(rim, columns, open, within(holes, left, right), within(pockets, left, right));
+        // Between two cuts, as many teeth have the same shape wherever they stand.
+        extrude(first || last ? 0 : to - from, rim, columns, open);
+    }
+
+    /** @param alike the number of a shape that others have too, 0 for one of its own */
+    private void extrude(int alike, List<Point> rim, List<Column> columns, boolean[] open) {
+        List<List<Point>> drilled = within(holes, rim.get(0).x(), rim.get(1).x());
+        List<Pocket> engraved = within(pockets, rim.get(0).x(), rim.get(1).x());
+        if (alike == 0 || !drilled.isEmpty() || !engraved.isEmpty()) {
+            extruder.piece(rim, columns, open, drilled, engraved);
+        } else {
+            extruder.plainPiece(alike, rim, columns, open);
+        }
     }
 
     private static <T> List<T> within(List<Shape<T>> shapes, double left, double right) {

@@ -2,7 +2,10 @@
 package pitchstack.core.geometry.solid;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -34,6 +37,15 @@ final class Triangulation {
         }
         FlatTriangles.mend(triangles);
         return triangles;
+    }
+
+    /** Triangles over a polygon without holes, as the numbers of their corners in it. */
+    static List<int[]> indices(List<Point> rim) {
+        Map<Point, Integer> numbers = new HashMap<>();
+        for (int i = 0; i < rim.size(); i++) {
+            numbers.put(rim.get(i), i);
+        }
+        return of(rim, List.of()).stream().map(t -> Stream.of(t).mapToInt(numbers::get).toArray()).toList();
     }
 
     private static Point[] triangle(Coordinate[] c) {
