@@ -38,7 +38,8 @@ public final class SettingText {
                 .collect(Collectors.joining(" · "));
     }
 
-    private static String stage(AxisSpec axis, int j) {
+    /** How a stage is called, counted from 0. */
+    public static String stage(AxisSpec axis, int j) {
         String name = axis.stages().get(j).name();
         return name.isBlank() ? "Stage " + (j + 1) : name;
     }

@@ -35,6 +35,7 @@ public final class CoverageView extends AxisView {
         charting = new Charting(page, new StripHint(page.strip(), this::session));
         selection = new EditorSelection(getSite().getPage(), this::selected);
         page.control().addListener(SWT.Dispose, e -> selection.dispose());
+        new StripMenu(page.strip(), this::plan, hands);
         Action all = new Action("Show All") {
             @Override
             public void run() {
