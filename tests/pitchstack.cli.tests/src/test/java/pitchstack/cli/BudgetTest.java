@@ -63,7 +63,7 @@ class BudgetTest {
     void tellsAPersonTheSame() throws Exception {
         CommandRun run = CommandRun.of("budget", machine(), "--setting", "122,27", "--assumptions");
         assertTrue(run.lines().contains("Position: 742.300 mm (Rack 122; Fine 27), the setting given"), run.out());
-        assertTrue(run.out().contains("u = 33.8 µm: 27.2 µm repeats and can be measured and corrected, 20.0 µm varies each time."),
+        assertTrue(run.out().contains("u = 33.8 µm: 27.2 µm repeats and can be measured and corrected, 20.1 µm varies each time."),
                 run.out());
         assertTrue(run.out().contains("U = 66.2 µm holds it with 95 % (k = 1.96, ∞ effective degrees of freedom)."), run.out());
         assertTrue(run.out().contains("200.0 ppm × 132.300 mm") && run.out().contains("Usual numbers of PLA, not measured"),
@@ -84,7 +84,7 @@ class BudgetTest {
         assertTrue(CommandRun.of("budget", file, "--at", "742.3mm").out().contains("Position: 742.300 mm (Rack 122; Fine 27)"));
         CommandRun out = CommandRun.of("budget", file, "--at", "0.05mm");
         assertEquals(2, out.code());
-        assertTrue(out.err().startsWith("pitchstack: --at: 0.050 mm is not reached within 0 mm; the nearest positions are 0.000 mm"
+        assertTrue(out.err().startsWith("pitchstack: --at: 0.050 mm is not reached within 0.000 mm; the nearest positions are 0.000 mm"
                 + " and 0.100 mm."), out.err());
     }
 

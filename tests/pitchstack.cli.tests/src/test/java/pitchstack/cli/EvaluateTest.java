@@ -71,7 +71,7 @@ class EvaluateTest {
         CommandRun run = CommandRun.of("evaluate", "--readings", visits);
         assertTrue(run.lines().contains("Repeatability R     7.50 µm  3.88 µm  8.35 µm"), run.out());
         assertTrue(run.lines().contains("Accuracy A          18.1 µm  16.5 µm  18.6 µm"), run.out());
-        assertTrue(run.out().contains("45.600 mm   −9.02 µm  0.98 µm  −7.88 µm  0.54 µm  −1.14 µm"), run.out());
+        assertTrue(run.out().contains("45.600 mm  −9.02 µm  0.98 µm  −7.88 µm  0.54 µm  −1.14 µm"), run.out());
     }
 
     @Test

@@ -92,7 +92,7 @@ class ReadingsCsvTest {
         assertEquals(List.of(new BadRow(1, "No column gives the index of “Fine, lower”; name one “Fine, lower” or “Stage 2”.")),
                 bad("Rack,position\n1,5\n2,10\n"));
         assertEquals(List.of(new BadRow(1, "No column is called “position” or “reading”, which holds what the instrument showed.")),
-                bad("1,2\n1,5\n"));
+                bad("1;2\n1;5\n"));
         assertEquals(List.of(new BadRow(2, "No column is called “target”, which says where the carriage was meant to stand.")),
                 ReadingsCsv.readTargets("\nposition,direction\n1,up\n", AXIS).bad());
     }
