@@ -83,6 +83,7 @@ class FitTest {
         assertEquals(StackTexts.COMMON_PRACTICE, Files.readString(Path.of(file + ".bak~")));
         Positioner positioner = StackFile.load(file).positioner();
         assertEquals(32, positioner.getAxes().get(0).getRuns().get(0).getReadings().size());
+        assertEquals(20, positioner.getTemperatureC(), "the temperature of the readings is not that of the device");
         assertEquals(21, positioner.getAxes().get(0).getRuns().get(0).getTemperatureC());
         assertEquals("run", positioner.getAxes().get(0).getStages().get(0).getCorrectionRun().getId());
         assertEquals(FINE_PPM, positioner.getAxes().get(0).getStages().get(1).getCorrectionPpm(),
@@ -132,6 +133,15 @@ class FitTest {
         assertRefused("--uncertainty: “0” must be above 0.", "--readings", readings, "--uncertainty", "0");
         assertRefused("“Test bench” has no print set-up with a measured span; measure one, from a flank to another of the same hand,"
                 + " and enter it in the file.", "--spans");
+    }
+
+    /** A temperature that is supposed for one question must never get into the file. */
+    @Test
+    void takesNoTemperatureThatIsOnlySupposed() throws Exception {
+        CommandRun run = fit("--readings", readings, "--apply", "--temperature", "28");
+        assertEquals(2, run.code());
+        assertTrue(run.err().startsWith("pitchstack: There is no option --temperature"), run.err());
+        assertEquals(StackTexts.COMMON_PRACTICE, Files.readString(file));
     }
 
     private void assertRefused(String sentence, String... more) {
