@@ -57,8 +57,17 @@ record OutFile(String option, Path path, String ending) {
      * @throws BadInputException if the folder or the disk does not take it
      */
     void write(String text) throws BadInputException {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes.
+     *
+     * @throws BadInputException if the folder or the disk does not take them
+     */
+    void write(byte[] bytes) throws BadInputException {
         try {
-            new SafeWrite(path).write(text.getBytes(StandardCharsets.UTF_8));
+            new SafeWrite(path).write(bytes);
         } catch (StackFileException e) {
             throw new BadInputException(option + ": " + e.getMessage());
         }

@@ -1,6 +1,23 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import pitchstack.edit.Properties;
+import pitchstack.edit.Property;
+import pitchstack.edit.Property.Entry;
+import pitchstack.edit.Session;
+import pitchstack.ui.views.Accessibles;
+
 /**
  * Facts of one element as fields. Enter and leaving a field take what is typed; Escape drops it. What cannot be taken stays
  * while the field has the focus, with the reason said.

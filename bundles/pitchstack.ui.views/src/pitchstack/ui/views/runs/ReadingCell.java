@@ -1,6 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.jface.viewers.CellEditor;
+import org.eclipse.jface.viewers.ComboBoxCellEditor;
+import org.eclipse.jface.viewers.EditingSupport;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.swt.SWT;
+import pitchstack.edit.Property;
+import pitchstack.edit.Property.Entry;
+import pitchstack.edit.Session;
+import pitchstack.model.Reading;
+import pitchstack.ui.views.InsistentCell;
+
 /** Lets a column of the readings be edited in place. */
 final class ReadingCell extends EditingSupport {
     private final ReadingColumn column;

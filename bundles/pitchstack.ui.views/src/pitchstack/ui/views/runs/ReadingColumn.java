@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.ArrayList;
+import java.util.List;
+import pitchstack.edit.Properties;
+import pitchstack.edit.Property;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.Reading;
+
 /**
  * A column of the readings.
  *

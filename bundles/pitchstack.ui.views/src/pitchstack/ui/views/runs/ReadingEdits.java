@@ -1,6 +1,19 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.ArrayList;
+import java.util.List;
+import pitchstack.core.accuracy.fit.MeasuringPlan;
+import pitchstack.core.stack.Direction;
+import pitchstack.core.stack.Setting;
+import pitchstack.edit.AddReadings;
+import pitchstack.edit.FillReadings;
+import pitchstack.edit.RemoveReadings;
+import pitchstack.model.Approach;
+import pitchstack.model.MeasurementRun;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Reading;
+
 /** What a person does to the readings of a run, each as one change that can be taken back. */
 final class ReadingEdits {
     private final Runs runs;

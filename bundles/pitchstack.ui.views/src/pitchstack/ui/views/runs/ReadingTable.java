@@ -1,6 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import pitchstack.edit.Session;
+import pitchstack.model.Reading;
+import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.CellEditing;
+import pitchstack.ui.views.Columns;
+
 /** The readings of a run as a table that is edited in place; Enter in a reading goes on to the next one. */
 final class ReadingTable {
     private final TableViewer viewer;

@@ -1,6 +1,19 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import pitchstack.edit.RunWords;
+import pitchstack.model.MeasurementRun;
+import pitchstack.ui.views.Accessibles;
+
 /** Which run is looked at, and a new one. */
 final class RunBar {
     private static final int COLUMNS = 4;

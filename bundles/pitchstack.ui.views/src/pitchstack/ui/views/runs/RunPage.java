@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import org.eclipse.swt.widgets.Control;
+import pitchstack.analysis.accuracy.RunStudy;
+
 /** A page of the view. */
 interface RunPage {
     /** The control to show. */

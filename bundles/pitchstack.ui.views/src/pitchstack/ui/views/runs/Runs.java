@@ -1,6 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.runs;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import pitchstack.analysis.accuracy.RunStudy;
+import pitchstack.core.units.Scale;
+import pitchstack.edit.AddElement;
+import pitchstack.edit.NewStack;
+import pitchstack.edit.RemoveElement;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.MeasurementRun;
+
 /** The runs of the axis that is looked at, and which of them is shown. */
 final class Runs {
     private final Runnable changed;
