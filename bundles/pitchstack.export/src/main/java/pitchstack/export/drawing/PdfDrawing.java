@@ -3,7 +3,6 @@ package pitchstack.export.drawing;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -15,7 +14,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
 /** Writes a drawing as a PDF of one page, with the letters that it uses in the file and its date as the only time in it. */
@@ -39,13 +37,13 @@ public final class PdfDrawing {
 
     /** The bytes of the file. */
     public static byte[] of(Drawing drawing, LiberationSans letters) {
-        try (PDDocument document = new PDDocument(); InputStream data = LiberationSans.resource()) {
+        try (PDDocument document = new PDDocument()) {
             describe(document, drawing);
             PDPage page = new PDPage(new PDRectangle((float) drawing.sheet().widthMm() * POINTS_PER_MM,
                     (float) drawing.sheet().heightMm() * POINTS_PER_MM));
             document.addPage(page);
             try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-                new PdfDrawing(drawing, letters, stream, PDType0Font.load(document, data, true)).write();
+                new PdfDrawing(drawing, letters, stream, letters.embeddedIn(document)).write();
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);
