@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.cli;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.export.drawing.DrawingRequest;
@@ -33,9 +33,8 @@ final class DrawOptions {
             description = "The sign in the title block: first or third. Default: third where the file is in inches.")
     private String projection;
 
-    @Option(names = "--date", paramLabel = "DATE",
-            description = "The date of the drawing, as 2026-01-15. Default: the date of issue in the file, or else today.")
-    private String date;
+    @Mixin
+    private DateOption date;
 
     /**
      * The axes to draw.
@@ -58,7 +57,7 @@ final class DrawOptions {
     DrawingRequest request(LoadedStack stack, List<AxisAnalysis> axes) throws BadInputException {
         DrawingRequest usual = DrawingRequest.usual(stack.positioner(), axes, LocalDate.now());
         return new DrawingRequest(usual.positioner(), usual.axes(), sheet(), scale(), projection(usual.projection()),
-                date(usual.date()));
+                date.or(usual.date()));
     }
 
     private Optional<SheetSize> sheet() throws BadInputException {
@@ -87,13 +86,5 @@ final class DrawOptions {
                 .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(projection.strip().toLowerCase(Locale.ROOT)))
                 .findFirst().orElseThrow(() -> new BadInputException("--projection: “" + projection
                         + "” is not known; write first or third."));
-    }
-
-    private LocalDate date(LocalDate usual) throws BadInputException {
-        try {
-            return date == null ? usual : LocalDate.parse(date.strip());
-        } catch (DateTimeException e) {
-            throw new BadInputException("--date: “" + date + "” is no date; write it like 2026-01-15.");
-        }
     }
 }

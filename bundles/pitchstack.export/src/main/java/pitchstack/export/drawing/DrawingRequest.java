@@ -42,7 +42,8 @@ public record DrawingRequest(Positioner positioner, List<AxisAnalysis> axes, Opt
                 issued(positioner).orElse(today));
     }
 
-    private static Optional<LocalDate> issued(Positioner positioner) {
+    /** The date of issue that the title block gives, if it can be read as 2026-01-15. */
+    public static Optional<LocalDate> issued(Positioner positioner) {
         TitleBlock block = positioner.getTitleBlock();
         if (block == null || block.getIssued() == null) {
             return Optional.empty();
