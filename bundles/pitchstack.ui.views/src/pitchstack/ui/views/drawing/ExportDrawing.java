@@ -16,7 +16,8 @@ import pitchstack.edit.Session;
 public final class ExportDrawing extends AbstractHandler {
     @Override
     public void setEnabled(Object context) {
-        Object editor = context instanceof IEvaluationContext variables ? variables.getVariable(ISources.ACTIVE_EDITOR_NAME) : null;
+        Object editor = context instanceof IEvaluationContext variables
+                ? variables.getVariable(ISources.ACTIVE_EDITOR_NAME) : null;
         setBaseEnabled(editor instanceof IEditorPart part && part.getAdapter(Session.class) != null);
     }
 

@@ -68,6 +68,7 @@ final class SheetCanvas {
         int height = Math.max(1, (int) (sheet.height * scale));
         gc.setAntialias(SWT.ON);
         gc.setInterpolation(SWT.HIGH);
-        gc.drawImage(image, 0, 0, sheet.width, sheet.height, (room.width - width) / 2, (room.height - height) / 2, width, height);
+        gc.drawImage(image, 0, 0, sheet.width, sheet.height, (room.width - width) / 2,
+                (room.height - height) / 2, width, height);
     }
 }

@@ -16,7 +16,10 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 
-/** Writes drawings as a PDF, each on a page of its own, with the letters that it uses in the file and its date as the only time in it. */
+/**
+ * Writes drawings as a PDF, each on a page of its own, with the letters that it uses in the file and its date as the only
+ * time in it.
+ */
 public final class PdfDrawing {
     private static final float POINTS_PER_MM = 72 / 25.4f;
     /** How far the handles of a quarter of a circle stand off its ends, in radii: 4/3 tan(90°/4). */
