@@ -18,6 +18,7 @@ final class RunWork {
     private final List<RunPage> pages;
     private final PitchPane pitches;
     private final PageWork work;
+    private boolean isFound;
 
     /**
      * @param page what the work is for
@@ -42,7 +43,11 @@ final class RunWork {
 
     void stop() {
         work.forget();
-        say("Stopped before it was worked out. Change a reading to begin again.");
+        if (isFound) {
+            pitches.noGain("Stopped before the targets were planned. Change a reading to begin again.");
+        } else {
+            say("Stopped before it was worked out. Change a reading to begin again.");
+        }
     }
 
     private void ask() {
@@ -53,6 +58,7 @@ final class RunWork {
             say(NO_RUN);
             return;
         }
+        isFound = false;
         work.begin("What a run tells", question.get()::answer,
                 "What this run tells could not be worked out; what went wrong is in the program's log.", this::say,
                 study -> found(question.get(), study));
@@ -60,6 +66,7 @@ final class RunWork {
 
     /** What was found is shown at once; what it buys on the targets takes longer. */
     private void found(RunStudy.Question question, RunStudy study) {
+        isFound = true;
         pages.forEach(page -> page.found(study));
         if (study.fit().fit().isPresent() && !runs.axis().getTargets().isEmpty()) {
             boolean withTeeth = pitches.withIndexErrors();
