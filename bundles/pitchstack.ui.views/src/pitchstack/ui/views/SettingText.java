@@ -11,6 +11,10 @@ import pitchstack.core.units.TrueMinus;
 
 /** A planned setting in the few words of a table's cells. */
 public final class SettingText {
+    /** What the choices of when to use worn teeth mean, wherever they are offered. */
+    public static final String WORN_CHOICES = "Avoid: worn teeth only where no clean setting comes within the tolerance. Allow:"
+            + " as readily as clean ones. Never: not at all. Barred teeth are never used.";
+
     private SettingText() {
     }
 

@@ -13,8 +13,10 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
 import pitchstack.edit.Session;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.CellEditing;
@@ -22,6 +24,8 @@ import pitchstack.ui.views.Columns;
 
 /** The marks as a table that is edited in place: by a double click, or with the arrow keys and F2 or Enter. */
 final class MarkTable {
+    private static final String HOW = "F2, Enter or a double click edits a cell; Insert adds, Delete takes out.";
+
     private final TableViewer viewer;
     private final Columns columns;
     private List<MarkItem> items = List.of();
@@ -34,7 +38,8 @@ final class MarkTable {
     MarkTable(Composite parent, Supplier<Session> session, Consumer<String> problem) {
         Table table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, "Marked and supposed teeth");
-        table.setToolTipText("F2, Enter or a double click edits a cell; Insert adds, Delete takes out.");
+        table.addListener(SWT.MouseMove, e -> tell(table, table.getItem(new Point(e.x, e.y))));
+        table.setToolTipText(HOW);
         columns = new Columns(table, MarkColumn.NOTE.ordinal(), MarkColumn.titles());
         viewer = new TableViewer(table);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
@@ -46,6 +51,15 @@ final class MarkTable {
         }
         CellEditing.in(viewer);
         viewer.addSelectionChangedListener(e -> picked.accept(chosen()));
+    }
+
+    /** A note is often longer than its column. */
+    private static void tell(Table table, TableItem item) {
+        String note = item == null ? "" : item.getText(MarkColumn.NOTE.ordinal());
+        String tip = note.isBlank() ? HOW : note;
+        if (!tip.equals(table.getToolTipText())) {
+            table.setToolTipText(tip);
+        }
     }
 
     Table control() {
