@@ -86,7 +86,8 @@ final class TwinPage {
     void addToggle(Composite parent, int span) {
         toggle = new Button(parent, SWT.TOGGLE);
         toggle.setText("&Where These Numbers Come From");
-        toggle.setToolTipText("Shows the formulas with their sources, and everything that was assumed, in place of the chart");
+        toggle.setToolTipText("Shows the formulas with their sources, and everything that was assumed, in place of the"
+                + " chart");
         GridDataFactory.swtDefaults().span(span, 1).applyTo(toggle);
         toggle.addListener(SWT.Selection, e -> showSources(toggle.getSelection()));
     }

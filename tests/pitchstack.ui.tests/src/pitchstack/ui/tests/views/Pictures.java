@@ -141,15 +141,18 @@ class Pictures {
     /** Two pages of the view Accuracy, as large as the window. */
     @Test
     void ofTheAccuracy() {
-        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
+        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file("slide-plate").orElseThrow()
+                .toString()));
         IViewPart view = bench.view("pitchstack.ui.views.accuracy");
         bench.page().toggleZoom(bench.page().getReference(view));
         for (Map.Entry<String, String> page : Map.of("Budget", "accuracy", "Preload", "accuracy-preload").entrySet()) {
             for (ToolBar bar : hands.all(bench.shell(), ToolBar.class, ToolBar::isVisible)) {
                 List<ToolItem> pages = Arrays.stream(bar.getItems())
-                        .filter(item -> List.of("Budget", "Travel", "Preload", "Warmth").contains(item.getText())).toList();
+                        .filter(item -> List.of("Budget", "Travel", "Preload", "Warmth").contains(item.getText()))
+                        .toList();
                 pages.forEach(item -> item.setSelection(item.getText().equals(page.getKey())));
-                pages.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection, new Event()));
+                pages.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection,
+                        new Event()));
             }
             waitFor(2500);
             keepPart(page.getValue());
@@ -160,10 +163,12 @@ class Pictures {
     @Test
     void ofTheDialogs() {
         new Modal(hands).during("Preferences", () -> PreferencesUtil.createPreferenceDialogOn(bench.shell(),
-                "pitchstack.ui.views.preferences.shop", null, null).open(), dialog -> keep(dialog.getBounds(), "preferences"));
+                "pitchstack.ui.views.preferences.shop", null, null).open(), dialog -> keep(dialog.getBounds(),
+                "preferences"));
         new Modal(hands).during("Preferences", () -> bench.command("pitchstack.ui.views.showKeys", Map.of()),
                 dialog -> keep(dialog.getBounds(), "keys"));
-        new Modal(hands).during("Design a New Stack", () -> bench.command("pitchstack.ui.views.design", Map.of()), this::design);
+        new Modal(hands).during("Design a New Stack", () -> bench.command("pitchstack.ui.views.design", Map.of()),
+                this::design);
     }
 
     private void design(Shell dialog) {
@@ -209,7 +214,8 @@ class Pictures {
     @Test
     void ofTheOtherExamples() {
         for (String name : new String[] {"grid-plate", "index-table"}) {
-            bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file(name).orElseThrow().toString()));
+            bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file(name).orElseThrow()
+                    .toString()));
             waitFor(1500);
             keep(bench.shell().getBounds(), name);
         }

@@ -50,21 +50,23 @@ final class LineChart {
         Palette p = look.palette();
         Font font = font(look);
         s.setBaseFont(font).setChartBackgroundColor(new Color(p.ground())).setChartFontColor(new Color(p.text()));
-        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground())).setLegendBorderColor(new Color(p.ground()))
+        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground()))
+                .setLegendBorderColor(new Color(p.ground()))
                 .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
                 .setLegendPadding((int) (look.textPt() * LEGEND_PART));
         s.setPlotBackgroundColor(new Color(p.ground())).setPlotBorderColor(p.faint(p.text(), BORDER_PART))
                 .setPlotContentSize(PLOT_PART).setChartPadding((int) (look.textPt() / 2))
                 .setMarkerSize((int) (look.textPt() * MARKER_PART));
-        s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2)).setPlotMargin(0)
+        s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2))
+                .setPlotMargin(0)
                 .setAxisTitleFont(font).setAxisTickLabelsFont(font).setAxisTickLabelsColor(new Color(p.text()))
                 .setAxisTickMarksColor(p.faint(p.text(), BORDER_PART)).setLocale(Locale.ROOT);
         s.setxAxisTickLabelsFormattingFunction(Figures::plain);
         s.setyAxisTickLabelsFormattingFunction(Figures::plain);
         s.setXAxisTickMarkSpacingHint((int) (TICKS_APART * look.textPt()));
         s.setErrorBarsColorSeriesColor(true);
-        s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE, BasicStroke.CAP_BUTT,
-                BasicStroke.JOIN_ROUND, HAIR, new float[] {2, 2}, 0));
+        s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE,
+                BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {2, 2}, 0));
     }
 
     static Font font(PlotLook look) {
@@ -80,8 +82,8 @@ final class LineChart {
     }
 
     /**
-     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one more, on
-     * the line between the first two, they do not, and it takes round numbers.
+     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one
+     * more, on the line between the first two, they do not, and it takes round numbers.
      */
     XYSeries line(String name, double[] x, double[] y, int colour, boolean dashed) {
         return marked(name, oneMore(x), oneMore(y), null, colour, dashed, SeriesMarkers.NONE);
@@ -150,7 +152,8 @@ final class LineChart {
     }
 
     private static BasicStroke stroke(boolean dashed) {
-        return dashed ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {DASH, DASH / 2}, 0)
+        return dashed ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {DASH,
+                DASH / 2}, 0)
                 : new BasicStroke(LINE, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
