@@ -4,7 +4,10 @@ package pitchstack.ui.editor;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
+import org.eclipse.jface.viewers.StyledString.Styler;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.TextStyle;
+import org.eclipse.swt.widgets.Display;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
@@ -14,12 +17,20 @@ import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
+import pitchstack.ui.editor.figures.Palette;
 import pitchstack.ui.editor.parts.MarkWords;
 import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;
 
 /** Names, and behind them the numbers that tell most. */
 final class OutlineLabels extends LabelProvider implements IStyledLabelProvider {
+    private static final Styler SOFT = new Styler() {
+        @Override
+        public void applyStyles(TextStyle style) {
+            style.foreground = Palette.of(Display.getCurrent()).softInk();
+        }
+    };
+
     private final Session session;
 
     OutlineLabels(Session session) {
@@ -36,7 +47,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
             return words(axis.getName(), SideView.position(analysis, analysis.current()));
         }
         if (element instanceof Stage stage) {
-            return words(stage.getName(), text(stage.getPitch()) + ", index " + StageWords.signed(stage.getIndex()));
+            return words(stage.getName(), StageWords.pitch(stage) + ", index " + StageWords.signed(stage.getIndex()));
         }
         if (element instanceof Row row) {
             boolean base = row.eContainmentFeature() == Literals.STAGE__BASE_ROW;
@@ -45,13 +56,13 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         if (element instanceof WornRange range) {
             return words(MarkWords.of(range), text(range.getNote()));
         }
-        return element instanceof Target target ? words("target " + text(target.getName()), text(target.getPosition()))
+        return element instanceof Target target ? words("◇ " + text(target.getName()), text(target.getPosition()))
                 : words(String.valueOf(element), "");
     }
 
     private static StyledString words(String name, String numbers) {
         StyledString text = new StyledString(text(name).isBlank() ? "without a name" : name);
-        return numbers.isBlank() ? text : text.append("  " + numbers, StyledString.QUALIFIER_STYLER);
+        return numbers.isBlank() ? text : text.append("  " + numbers, SOFT);
     }
 
     private static String text(String text) {

@@ -42,6 +42,11 @@ public final class Look {
         });
     }
 
+    /** Whether what is selected is marked; on paper nothing is. */
+    boolean marksSelection() {
+        return palette != Palette.PAPER;
+    }
+
     /** Does something, such as painting for paper, with other colours than those of the window. */
     public void with(Palette other, Runnable painting) {
         Palette usual = palette;
@@ -118,14 +123,9 @@ public final class Look {
         return palette.mark();
     }
 
-    /** What is selected. */
+    /** The outline of what is selected. */
     public Color selection() {
         return palette.selection();
-    }
-
-    /** Text on {@link #selection}. */
-    public Color selectionText() {
-        return palette.onSelection();
     }
 
     /** For most text. */

@@ -14,13 +14,11 @@ import pitchstack.core.stack.Wear;
  *
  * @param paper the ground
  * @param text words and strong lines
- * @param selected the ground of what is selected
- * @param selectedText words on it
+ * @param selected the system's colour of what is selected
  */
-public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
+public record Palette(RGB paper, RGB text, RGB selected) {
     /** For paper: dark on white, whatever the window's colours are. */
-    public static final Palette PAPER = new Palette(new RGB(255, 255, 255), new RGB(0, 0, 0), new RGB(0x60, 0x60, 0x60),
-            new RGB(255, 255, 255));
+    public static final Palette PAPER = new Palette(new RGB(255, 255, 255), new RGB(0, 0, 0), new RGB(0x60, 0x60, 0x60));
 
     private static final RGB STEEL = new RGB(0x4F, 0x7A, 0x9E);
     private static final RGB PRINT = new RGB(0xC0, 0x80, 0x1E);
@@ -32,7 +30,7 @@ public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
     /** Those that suit the lists of a display, as its system colours them now. */
     public static Palette of(Display display) {
         return new Palette(rgb(display, SWT.COLOR_LIST_BACKGROUND), rgb(display, SWT.COLOR_LIST_FOREGROUND),
-                rgb(display, SWT.COLOR_LIST_SELECTION), rgb(display, SWT.COLOR_LIST_SELECTION_TEXT));
+                rgb(display, SWT.COLOR_LIST_SELECTION));
     }
 
     private static RGB rgb(Display display, int colour) {
@@ -76,7 +74,7 @@ public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
 
     /** A row, lighter where its teeth are not engaged. */
     public Color row(Source source, boolean engaged) {
-        return mix(hue(source), engaged ? 0.85 : 0.42);
+        return engaged ? strong(hue(source)) : mix(hue(source), 0.42);
     }
 
     /** The outline of teeth. */
@@ -93,7 +91,7 @@ public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
     /** Hatching and words of marked teeth. */
     public Color wear(Wear wear) {
         RGB hue = wear == Wear.BARRED ? BARRED : WORN;
-        return isDark() ? blend(hue, text, 0.45) : new Color(hue);
+        return isDark() ? blend(hue, text, 0.65) : new Color(hue);
     }
 
     /** A mark of findings, and its number. */
@@ -110,14 +108,9 @@ public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
         return isDark() ? blend(MARK, text, 0.5) : new Color(MARK);
     }
 
-    /** What is selected. */
+    /** The outline of what is selected. */
     public Color selection() {
-        return new Color(selected);
-    }
-
-    /** Text on {@link #selection}. */
-    public Color onSelection() {
-        return new Color(selectedText);
+        return isDark() ? blend(selected, text, 0.45) : new Color(selected);
     }
 
     private boolean isDark() {
@@ -126,6 +119,10 @@ public record Palette(RGB paper, RGB text, RGB selected, RGB selectedText) {
 
     private static RGB hue(Source source) {
         return source == Source.BOUGHT ? STEEL : PRINT;
+    }
+
+    private Color strong(RGB hue) {
+        return isDark() ? blend(hue, text, 0.15) : new Color(hue);
     }
 
     private Color mix(RGB hue, double part) {

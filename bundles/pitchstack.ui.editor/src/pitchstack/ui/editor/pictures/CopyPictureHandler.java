@@ -18,6 +18,8 @@ public final class CopyPictureHandler extends AbstractHandler {
             clipboard.setContents(new Object[] {Picture.seen(editor.page())},
                     new Transfer[] {ImageTransfer.getInstance()});
             clipboard.dispose();
+            editor.getEditorSite().getActionBars().getStatusLineManager()
+                    .setMessage("The drawing is on the clipboard as a picture, to be pasted into another program.");
         }
         return null;
     }

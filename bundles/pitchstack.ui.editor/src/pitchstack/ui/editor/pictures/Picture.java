@@ -5,13 +5,14 @@ import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import pitchstack.ui.editor.StackPage;
+import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.figures.Palette;
 
 /** The drawing as a picture, drawn anew and larger, so that it stays sharp on paper. */
@@ -26,6 +27,7 @@ public final class Picture {
     private static final int SHEET_HEIGHT = 700;
 
     private final StackPage page;
+    private PageTitle title;
     private ImageData made;
 
     private Picture(StackPage page) {
@@ -38,12 +40,14 @@ public final class Picture {
     }
 
     /**
-     * For paper, dark on white in any window.
+     * For paper, dark on white in any window, with nothing selected and a title above.
      *
+     * @param file the name of the file
      * @param whole the whole axis, whatever is seen of it
      */
-    public static ImageData forPaper(StackPage page, boolean whole) {
+    public static ImageData forPaper(StackPage page, String file, boolean whole) {
         Picture picture = new Picture(page);
+        picture.title = PageTitle.of(file, page.view().session());
         page.view().look().with(Palette.PAPER, () -> picture.made = whole ? picture.whole() : picture.seen(FOR_PAPER));
         return picture.made;
     }
@@ -63,18 +67,23 @@ public final class Picture {
     private ImageData paint(int width, int height, Point from, int factor) {
         Device device = page.canvas().getDisplay();
         IFigure drawing = page.drawing();
-        Color ground = page.view().look().ground();
-        Image image = new Image(device, width * factor, height * factor);
+        Look look = page.view().look();
+        int above = title == null ? 0 : title.height(look);
+        Image image = new Image(device, width * factor, (height + above) * factor);
         GC gc = new GC(image);
         SWTGraphics graphics = new SWTGraphics(gc);
         try {
-            gc.setBackground(ground);
+            gc.setBackground(look.ground());
             gc.fillRectangle(image.getBounds());
             gc.setAntialias(SWT.ON);
             gc.setTextAntialias(SWT.ON);
             graphics.setFont(page.canvas().getFont());
             graphics.scale(factor);
-            graphics.translate(-from.x, -from.y);
+            if (title != null) {
+                title.paint(graphics, look, width);
+            }
+            graphics.translate(-from.x, above - from.y);
+            graphics.clipRect(new Rectangle(from.x, from.y, width, height));
             drawing.paint(graphics);
             return image.getImageData();
         } finally {

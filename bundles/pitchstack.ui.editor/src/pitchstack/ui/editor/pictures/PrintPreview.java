@@ -30,6 +30,7 @@ final class PrintPreview extends Dialog {
     private static final int EDGE = 12;
 
     private final StackPage page;
+    private final String file;
     private ImageData drawing;
     private PrinterData printer;
     private Rectangle paper;
@@ -37,10 +38,11 @@ final class PrintPreview extends Dialog {
     private Canvas canvas;
     private Label said;
 
-    PrintPreview(Shell shell, StackPage page, PrinterData printer) {
+    PrintPreview(Shell shell, StackPage page, String file, PrinterData printer) {
         super(shell);
         this.page = page;
-        drawing = Picture.forPaper(page, true);
+        this.file = file;
+        drawing = Picture.forPaper(page, file, true);
         this.printer = printer;
         printer.orientation = drawing.width > drawing.height ? PrinterData.LANDSCAPE : PrinterData.PORTRAIT;
     }
@@ -113,7 +115,7 @@ final class PrintPreview extends Dialog {
     }
 
     private void draw(boolean whole) {
-        drawing = Picture.forPaper(page, whole);
+        drawing = Picture.forPaper(page, file, whole);
         measure();
     }
 

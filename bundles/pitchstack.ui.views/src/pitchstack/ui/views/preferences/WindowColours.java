@@ -58,7 +58,7 @@ public final class WindowColours {
     }
 
     /** Changes the colours of all windows that are open, where that can be done. */
-    static void change(Theme theme) {
+    public static void change(Theme theme) {
         if (changeAtOnce()) {
             ask(theme == Theme.SYSTEM ? Display.isSystemDarkTheme() : theme == Theme.DARK);
         }

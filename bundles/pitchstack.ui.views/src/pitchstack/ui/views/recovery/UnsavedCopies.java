@@ -71,8 +71,8 @@ public final class UnsavedCopies {
     private static Stream<Path> leftBeside(Path file) {
         String begin = file.getFileName() + UNSAVED + ".";
         try (Stream<Path> folder = Files.list(file.toAbsolutePath().getParent())) {
-            return folder.filter(path -> path.getFileName().toString().startsWith(begin)).filter(UnsavedCopies::isLeft)
-                    .sorted().toList().stream();
+            return folder.filter(path -> path.getFileName().toString().startsWith(begin))
+                    .filter(path -> Owner.of(path).isPresent() && isLeft(path)).sorted().toList().stream();
         } catch (IOException e) {
             ILog.of(UnsavedCopies.class).warn("The folder of " + file + " cannot be looked through for unsaved work.", e);
             return Stream.empty();
@@ -80,7 +80,7 @@ public final class UnsavedCopies {
     }
 
     private static boolean isLeft(Path copy) {
-        return Files.isRegularFile(copy) && Owner.of(copy).filter(owner -> !owner.runs()).isPresent();
+        return Files.isRegularFile(copy) && Owner.of(copy).filter(Owner::runs).isEmpty();
     }
 
     /** All that this window's settings know to be left over. */
