@@ -23,6 +23,7 @@ final class LineChart {
     private static final float LINE = 2f;
     private static final float HAIR = 1f;
     private static final float DASH = 6f;
+    private static final int APART_DASHES = 4;
     private static final double GRID_PART = 0.15;
     private static final double BORDER_PART = 0.5;
     private static final double PLOT_PART = 0.97;
@@ -81,20 +82,10 @@ final class LineChart {
         return chart.getStyler();
     }
 
-    /**
-     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one
-     * more, on the line between the first two, they do not, and it takes round numbers.
-     */
+    /** A line without marks. */
     XYSeries line(String name, double[] x, double[] y, int colour, boolean dashed) {
-        return marked(name, oneMore(x), oneMore(y), null, colour, dashed, SeriesMarkers.NONE);
-    }
-
-    private static double[] oneMore(double[] values) {
-        double[] more = new double[values.length + 1];
-        System.arraycopy(values, 0, more, 1, values.length);
-        more[0] = values[0];
-        more[1] = values[0] + (values[1] - values[0]) / 3;
-        return more;
+        double[][] points = EvenLine.prepared(x, y, dashed ? APART_DASHES * DASH : 0, look);
+        return marked(name, points[0], points[1], null, colour, dashed, SeriesMarkers.NONE);
     }
 
     /**
