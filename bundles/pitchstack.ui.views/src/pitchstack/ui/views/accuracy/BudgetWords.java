@@ -21,7 +21,7 @@ record BudgetWords(Sizes sizes) {
             + " correlation: u² = Σ Σ cᵢ cⱼ uᵢ uⱼ rᵢⱼ (JCGM 100:2008, the “GUM”, equation 16). The half width that"
             + " holds the position with 95 %% probability is k·u; k = %.2f is Student's factor for %s effective degrees"
             + " of freedom after Welch and Satterthwaite (equation G.2b). As squares are added, the part that repeats"
-            + " and the part that does not make more together than their difference suggests.";
+            + " and the part that differs make less together than their sum.";
     /** Said once, where a person decides how far to trust a number. */
     static final String CAUTIONS = "Keep in mind: printed teeth creep under a lasting preload and soften in heat; let"
             + " the clamp go when the work is done, and keep them out of the sun. Check a setting with a gauge before"

@@ -49,7 +49,8 @@ record TeethWords(Sizes sizes) {
         TwoFlankLaw law = joint.law();
         return "For half of the flanks to bear it takes " + newtons(law.preloadN(HALF)) + ", for 84 % "
                 + newtons(law.preloadN(ONE_DEVIATION)) + ", for 97.7 % " + newtons(law.preloadN(TWO_DEVIATIONS))
-                + ", and for all " + newtons(law.fullBearingN()) + " on average. At the preload set the root of a tooth bears "
+                + ", and for all " + newtons(law.fullBearingN())
+                + " on average. At the preload set the root of a tooth bears "
                 + stress(held.rootStressPa()) + ", and the joint gives way by 1 " + sizes.errors().symbol() + " for "
                 + newtons(held.travelStiffnessNPerM() / sizes.errors().of(1)) + " along the travel.";
     }

@@ -62,7 +62,8 @@ record WarmthWords(Looked looked) {
     /** Higher or lower, by how much, and how well that is known. */
     private String moved(Growth growth) {
         String known = sizes().plusMinus(TeethWords.WITHIN_95 * growth.uncertaintyM());
-        return sizes().small(Math.abs(growth.valueM())) + " (" + known + ") " + (growth.valueM() > 0 ? "higher" : "lower");
+        return sizes().small(Math.abs(growth.valueM())) + " (" + known + ") " + (growth.valueM() > 0 ? "higher"
+                : "lower");
     }
 
     /** What to aim at today. */
@@ -79,8 +80,10 @@ record WarmthWords(Looked looked) {
         double aimM = Growth.aimM(fromDatumM, work.get(), accuracy().temperature());
         long aim = looked.spec().datum() + Si.counts(aimM, looked.spec().scale());
         return "Work that shall be " + format(looked.spec().position(looked.now())) + " at 20 °C is "
-                + sizes().small(Math.abs(aimM - fromDatumM)) + (aimM < fromDatumM ? " shorter" : " longer") + " now: aim at "
-                + format(aim) + ". Positions in this program count the growth of stages whose expansion the file gives.";
+                + sizes().small(Math.abs(aimM - fromDatumM)) + (aimM < fromDatumM ? " shorter" : " longer")
+                + " now: aim at "
+                + format(aim) + ". Positions in this program count the growth of stages whose expansion the file"
+                + " gives.";
     }
 
     private String format(long count) {
@@ -115,7 +118,8 @@ record WarmthWords(Looked looked) {
         double counted = Math.abs(stage.pitchM() * new CountedFace(stage.rows()).basePitches(index));
         return JointReader.read(looked.session().positioner(), looked.session().analysis(), place).stream()
                 .flatMap(teeth -> swelling(teeth.base(), counted).stream())
-                .map(swelling -> "The base row of " + stage.title() + " takes up moisture: what is counted of it may be "
+                .map(swelling -> "The base row of " + stage.title() + " takes up moisture: what is counted of it may"
+                + " be "
                         + sizes().large(swelling.leastM()) + " to " + sizes().large(swelling.mostM())
                         + " longer when moist than when dry. Keep it dry, and measure it again.");
     }

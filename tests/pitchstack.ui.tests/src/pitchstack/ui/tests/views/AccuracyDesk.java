@@ -155,6 +155,11 @@ final class AccuracyDesk {
 
     /** Shows a page by its button. */
     void page(String title) {
+        page(hands, shell, title);
+    }
+
+    /** Shows a page of the view in front by its button. */
+    static void page(Hands hands, Shell shell, String title) {
         for (ToolBar bar : hands.all(shell, ToolBar.class, ToolBar::isVisible)) {
             List<ToolItem> pages = Arrays.stream(bar.getItems()).filter(item -> PAGES.contains(item.getText()))
                     .toList();
