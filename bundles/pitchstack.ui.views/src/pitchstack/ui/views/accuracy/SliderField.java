@@ -128,6 +128,11 @@ final class SliderField {
         return parsed();
     }
 
+    void setEnabled(boolean enabled) {
+        slider.setEnabled(enabled);
+        text.setEnabled(enabled);
+    }
+
     void setFocus() {
         slider.setFocus();
     }

@@ -94,6 +94,10 @@ final class TeethForm {
         return preload.value();
     }
 
+    void setEnabled(boolean enabled) {
+        all.forEach(field -> field.setEnabled(enabled));
+    }
+
     void setFocus() {
         preload.setFocus();
     }

@@ -91,8 +91,8 @@ final class TeethPage implements AccuracyPage {
     }
 
     private Optional<JointTeeth> joinedTeeth() {
-        return JointReader.read(looked.session().positioner(), looked.session().analysis(), Math.max(0,
-                stage.getSelectionIndex()));
+        return JointReader.read(looked.session().positioner(), looked.session().analysis(),
+                Math.max(0, stage.getSelectionIndex()));
     }
 
     /** Puts everything to what the file says. */
@@ -111,6 +111,7 @@ final class TeethPage implements AccuracyPage {
                 teeth.friction());
         double solid = file.with(ToothVariant.SOLID).law().preloadN(SLIDER_SHARE);
         mostN = rounded(Math.max(LEAST_SLIDER_N, Math.max(SLIDER_PART * solid, 2 * teeth.preloadN().orElse(0))));
+        form.setEnabled(true);
         form.show(teeth, looked.sizes(), engaged, mostN, teeth.preloadN().orElse(rounded(file.law().preloadN(0.5))));
         page.sources(TeethWords.sources(teeth));
         changed();
@@ -124,6 +125,9 @@ final class TeethPage implements AccuracyPage {
 
     private void nothing(String sentence) {
         teeth = null;
+        form.setEnabled(false);
+        bad.say("");
+        variants.clear();
         TwinPage.say(head, sentence);
         Stream.of(more, friction).forEach(l -> TwinPage.say(l, ""));
         page.chart().say("");

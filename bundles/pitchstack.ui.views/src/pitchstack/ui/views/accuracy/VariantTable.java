@@ -52,6 +52,11 @@ final class VariantTable {
         table.setRedraw(true);
     }
 
+    /** Shows nothing. */
+    void clear() {
+        table.removeAll();
+    }
+
     void fit() {
         columns.fit();
     }

@@ -52,6 +52,11 @@ final class AccuracyDesk {
         page("Budget");
     }
 
+    /** Opens another file. */
+    void open(String name, Positioner positioner) {
+        bench.open(name, positioner);
+    }
+
     Hands hands() {
         return hands;
     }

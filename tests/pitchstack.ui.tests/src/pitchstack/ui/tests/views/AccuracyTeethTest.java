@@ -97,4 +97,16 @@ class AccuracyTeethTest {
         desk.hands().stroke(SWT.ESC);
         desk.awaits("Stopped.");
     }
+
+    @Test
+    void saysWhyTheTeethOfARingAreNotWorkedOut() {
+        desk.open("ring", Stacks.table());
+        desk.page("Preload");
+        desk.awaits("The teeth of a ring are not worked out: the file has no radius");
+        assertTrue(!desk.named(Text.class, "Preload").isEnabled());
+        desk.page("Warmth");
+        desk.awaits("Warmth makes no difference to an angle");
+        desk.page("Budget");
+        desk.awaits("″ of what is counted (95 %)");
+    }
 }
