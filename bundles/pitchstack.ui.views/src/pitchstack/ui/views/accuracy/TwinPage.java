@@ -96,16 +96,6 @@ final class TwinPage {
         book.showPage(shown ? sources : chart.control());
     }
 
-    /** Shows where the numbers come from, as if the button had been pressed. */
-    void revealSources() {
-        toggle.setSelection(true);
-        showSources(true);
-    }
-
-    boolean showsSources() {
-        return toggle.getSelection();
-    }
-
     /** Sets what is said of where the numbers come from. */
     void sources(String words) {
         if (!sources.getText().equals(words)) {
