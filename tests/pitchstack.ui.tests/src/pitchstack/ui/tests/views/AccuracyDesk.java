@@ -38,6 +38,8 @@ final class AccuracyDesk {
     static final List<String> PAGES = List.of("Budget", "Travel", "Preload", "Warmth");
     private static final String ID = "pitchstack.ui.views.accuracy";
 
+    private static final long WORK_MS = 60_000;
+
     private final Hands hands = new Hands();
     private final Bench bench;
     private final Shell shell;
@@ -99,6 +101,15 @@ final class AccuracyDesk {
     /** Lets the window work until it says something. */
     void awaits(String sentence) {
         hands.until("it says " + sentence.substring(0, Math.min(40, sentence.length())), () -> says(sentence));
+    }
+
+    /** The same for what takes some seconds of computing, on a busy machine many. */
+    void awaitsWork(String sentence) {
+        long end = System.currentTimeMillis() + WORK_MS;
+        while (!says(sentence) && System.currentTimeMillis() < end) {
+            hands.settle();
+        }
+        awaits(sentence);
     }
 
     /** Whether a visible line has these words. */

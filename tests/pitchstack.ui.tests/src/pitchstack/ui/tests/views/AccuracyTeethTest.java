@@ -83,7 +83,7 @@ class AccuracyTeethTest {
         desk.awaits("For half of the flanks to bear it takes 580 N");
         desk.type("Preload", "583");
         desk.push("&Check by Chance");
-        desk.awaits("rows drawn by chance: ");
+        desk.awaitsWork("rows drawn by chance: ");
         assertTrue(desk.says("and 95 % of the seats lie within ±0.015 mm. The law is off by "));
     }
 

@@ -78,7 +78,7 @@ class AccuracyViewTest {
     @Test
     void findsTheWorstAtTheEndsOfTheRows() {
         desk.choose("Setting of the budget", 2);
-        desk.awaits("Every setting should stand within ");
+        desk.awaitsWork("Every setting should stand within ");
         assertTrue(desk.says(farthest(0) + " · "), "the first stage at the farther end, whose way counts most: "
                 + farthest(0));
     }
