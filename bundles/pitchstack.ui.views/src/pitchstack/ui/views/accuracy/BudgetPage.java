@@ -51,7 +51,11 @@ final class BudgetPage implements AccuracyPage {
 
     @Override
     public void show(Looked shown) {
+        boolean same = shown.isSameAs(looked);
         looked = shown;
+        if (!same) {
+            nothing("");
+        }
         form.offer(looked.session().axis().getTargets().stream().map(Target::getPosition).filter(Objects::nonNull)
                 .toList());
         ask();

@@ -74,7 +74,7 @@ final class TeethPage implements AccuracyPage {
     /** What is tried out stays while the stages move; another axis or an edit of it begins anew. */
     @Override
     public void show(Looked shown) {
-        boolean same = looked != null && looked.session() == shown.session() && looked.spec().equals(shown.spec());
+        boolean same = shown.isSameAs(looked) && looked.spec().equals(shown.spec());
         looked = shown;
         List<String> titles = IntStream.range(0, looked.spec().stages().size())
                 .mapToObj(j -> looked.spec().stages().get(j).title(j)).toList();
@@ -85,6 +85,9 @@ final class TeethPage implements AccuracyPage {
             same = false;
         }
         Optional<JointTeeth> now = joinedTeeth();
+        if (!same) {
+            page.chart().say("");
+        }
         if (!same || teeth == null || !now.filter(teeth::equals).isPresent()) {
             read();
         }

@@ -66,7 +66,11 @@ final class TravelPage implements AccuracyPage {
 
     @Override
     public void show(Looked shown) {
+        boolean same = shown.isSameAs(looked);
         looked = shown;
+        if (!same) {
+            nothing("");
+        }
         List<String> titles = IntStream.range(0, looked.spec().stages().size())
                 .mapToObj(j -> looked.spec().stages().get(j).title(j)).toList();
         if (!titles.equals(List.of(stage.getItems()))) {

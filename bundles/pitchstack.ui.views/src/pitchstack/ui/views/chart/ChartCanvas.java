@@ -91,6 +91,8 @@ public final class ChartCanvas {
     public void say(String sentence) {
         wanted = null;
         instead = sentence;
+        // What comes next has nothing to do with this picture, and may take a while.
+        disposeImage();
         canvas.redraw();
     }
 

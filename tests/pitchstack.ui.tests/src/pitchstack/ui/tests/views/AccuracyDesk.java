@@ -38,6 +38,7 @@ final class AccuracyDesk {
     static final List<String> PAGES = List.of("Budget", "Travel", "Preload", "Warmth");
     private static final String ID = "pitchstack.ui.views.accuracy";
 
+    private static final String SOURCES = "&Where These Numbers Come From";
     private static final long WORK_MS = 60_000;
 
     private final Hands hands = new Hands();
@@ -74,6 +75,8 @@ final class AccuracyDesk {
     /** Leaves everything as it is found. */
     void close() {
         page("Budget");
+        hands.all(shell, Button.class, b -> b.isVisible() && b.getText().equals(SOURCES) && b.getSelection())
+                .forEach(b -> push(SOURCES));
         choose("Setting of the budget", 0);
         bench.clear();
         bench.view("org.eclipse.ui.views.PropertySheet");

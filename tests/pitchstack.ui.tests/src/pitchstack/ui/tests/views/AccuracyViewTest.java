@@ -68,9 +68,9 @@ class AccuracyViewTest {
     @Test
     void followsTheStagesAndUndo() {
         desk.awaits("This setting should stand within ±0.021 mm");
-        desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(100, 0)));
-        // 100 pitches of 5 mm good to 1000 ppm alone are 0.5 mm, times 1.96.
-        desk.awaits("This setting should stand within ±0.98 mm of what is counted");
+        desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(80, 0)));
+        // 80 pitches of 5 mm good to 1000 ppm alone are 0.4 mm, times 1.96.
+        desk.awaits("This setting should stand within ±0.78 mm of what is counted");
         desk.session().history().undo();
         desk.awaits("This setting should stand within ±0.021 mm");
     }
@@ -129,18 +129,18 @@ class AccuracyViewTest {
         desk.hands().picture(desk.shell(), "accuracy-travel");
     }
 
-    /** Nothing has been moved, so nothing has grown; 100 pitches of 5 mm of PLA, 68 ppm/K, over 13 K: 0.44 mm. */
+    /** Nothing has been moved, so nothing has grown; 80 pitches of 5 mm of PLA, 68 ppm/K, over 13 K: 0.35 mm. */
     @Test
     void tellsWhatASeasonDoes() {
         desk.page("Warmth");
         desk.awaits("Over this season the same setting stays where it is.");
-        desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(100, 0)));
-        desk.awaits("From 15 to 28 °C the same setting moves 440 µm (±");
+        desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(80, 0)));
+        desk.awaits("From 15 to 28 °C the same setting moves 350 µm (±");
         Text cold = desk.hands().the(desk.shell(), Text.class, t -> Names.of(t).startsWith("The coldest"));
         cold.setText("warm");
         desk.awaits("“warm” is not allowed; give a temperature from -40 to 80 °C.");
         cold.setText("15");
-        desk.awaits("From 15 to 28 °C the same setting moves 440 µm (±");
+        desk.awaits("From 15 to 28 °C the same setting moves 350 µm (±");
         desk.hands().picture(desk.shell(), "accuracy-warmth");
     }
 
