@@ -32,11 +32,14 @@ public final class PitchstackApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) throws IOException {
+        // Charts are painted into memory; nothing else of that toolkit may open a window or a connection beside ours.
+        System.setProperty("java.awt.headless", "true");
         WindowColours.prepare(ShopSettings.get().theme());
         Display display = openDisplay();
         if (display == null) {
             return NO_DISPLAY;
         }
+        WindowColours.opened(display, ShopSettings.get().theme());
         Location settings = Platform.getInstanceLocation();
         try {
             if (!lock(settings)) {

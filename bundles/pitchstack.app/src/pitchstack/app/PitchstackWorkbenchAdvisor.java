@@ -11,6 +11,9 @@ import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.model.ContributionComparator;
+import org.eclipse.ui.model.IComparableContribution;
+import org.eclipse.ui.model.IContributionService;
 import pitchstack.ui.views.recovery.Recovery;
 
 /**
@@ -41,6 +44,13 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
         return new PitchstackWindowAdvisor(configurer);
     }
 
+    /** What is chosen stands before what is only looked up; others follow by name. */
+    @Override
+    public ContributionComparator getComparatorFor(String contributionType) {
+        return IContributionService.TYPE_PREFERENCE.equals(contributionType) ? new OwnOrder()
+                : super.getComparatorFor(contributionType);
+    }
+
     @Override
     public void preStartup() {
         OwnPages.keep(PlatformUI.getWorkbench().getPreferenceManager());
@@ -61,6 +71,13 @@ final class PitchstackWorkbenchAdvisor extends WorkbenchAdvisor {
         } else {
             // Views ask the editor for what they show, some of them only when it becomes active.
             page.activate(page.getActiveEditor());
+        }
+    }
+
+    private static final class OwnOrder extends ContributionComparator {
+        @Override
+        public int category(IComparableContribution contribution) {
+            return "Shop".equals(contribution.getLabel()) ? 0 : 1;
         }
     }
 }

@@ -4,7 +4,10 @@ package pitchstack.ui.editor;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
+import org.eclipse.jface.viewers.StyledString.Styler;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.TextStyle;
+import org.eclipse.swt.widgets.Display;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
@@ -14,12 +17,20 @@ import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
+import pitchstack.ui.editor.figures.Palette;
 import pitchstack.ui.editor.parts.MarkWords;
 import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;
 
 /** Names, and behind them the numbers that tell most. */
 final class OutlineLabels extends LabelProvider implements IStyledLabelProvider {
+    private static final Styler SOFT = new Styler() {
+        @Override
+        public void applyStyles(TextStyle style) {
+            style.foreground = Palette.of(Display.getCurrent()).softInk();
+        }
+    };
+
     private final Session session;
 
     OutlineLabels(Session session) {
@@ -51,7 +62,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
 
     private static StyledString words(String name, String numbers) {
         StyledString text = new StyledString(text(name).isBlank() ? "without a name" : name);
-        return numbers.isBlank() ? text : text.append("  " + numbers, StyledString.QUALIFIER_STYLER);
+        return numbers.isBlank() ? text : text.append("  " + numbers, SOFT);
     }
 
     private static String text(String text) {

@@ -11,6 +11,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener;
@@ -29,6 +30,7 @@ final class StackOutline extends ContentOutlinePage {
     private final SideView view;
     private SashForm halves;
     private final SessionListener sessionListener = this::sessionChanged;
+    private final Listener recoloured = event -> showLabels();
     private final ISelectionChangedListener drawingListener = event -> setSelection(event.getSelection());
 
     /**
@@ -52,7 +54,8 @@ final class StackOutline extends ContentOutlinePage {
         halves.setWeights(TREE_PARTS, OVERVIEW_PARTS);
         TreeViewer tree = getTreeViewer();
         tree.setContentProvider(new OutlineContent());
-        tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+        showLabels();
+        tree.getTree().getDisplay().addListener(SWT.Settings, recoloured);
         tree.setAutoExpandLevel(OPEN_LEVELS);
         tree.getTree().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -75,6 +78,11 @@ final class StackOutline extends ContentOutlinePage {
         setSelection(drawing.getSelection());
     }
 
+    /** Words in two colours are laid out in those that the system had then, so they are laid out again in new ones. */
+    private void showLabels() {
+        getTreeViewer().setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+    }
+
     @Override
     public Control getControl() {
         return halves;
@@ -88,6 +96,9 @@ final class StackOutline extends ContentOutlinePage {
 
     @Override
     public void dispose() {
+        if (getTreeViewer() != null) {
+            getTreeViewer().getTree().getDisplay().removeListener(SWT.Settings, recoloured);
+        }
         session.removeListener(sessionListener);
         drawing.removeSelectionChangedListener(drawingListener);
         super.dispose();

@@ -3,6 +3,7 @@ package pitchstack.ui.editor;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.eclipse.draw2d.IFigure;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -95,6 +96,11 @@ public final class StackPage {
     /** The canvas of the drawing. */
     public Control canvas() {
         return viewer.getControl();
+    }
+
+    /** What is drawn on it, without handles and what follows the pointer. */
+    public IFigure drawing() {
+        return viewer.drawing();
     }
 
     /** What is seen. */

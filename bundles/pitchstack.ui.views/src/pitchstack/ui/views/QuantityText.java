@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
@@ -16,21 +15,6 @@ public final class QuantityText {
     private static final int MOST_DECIMALS = 15;
 
     private QuantityText() {
-    }
-
-    /**
-     * A typed length with its unit, so that it means the same when the unit of the file is changed.
-     *
-     * @param typed a text that the scale can read
-     * @param scale the scale of the axis
-     */
-    public static String withUnit(String typed, Scale scale) {
-        if (!(scale instanceof LinearScale linear)) {
-            return typed.strip();
-        }
-        LengthUnit other = linear.unit() == LengthUnit.MM ? LengthUnit.INCH : LengthUnit.MM;
-        boolean hasUnit = linear.parse(typed) == new LinearScale(other).parse(typed) && linear.parse(typed) != 0;
-        return hasUnit ? typed.strip() : typed.strip() + " " + linear.unit().symbol();
     }
 
     /** A count in the shortest of our spellings that reads as exactly this count: as it is shown, or with more decimals. */

@@ -5,7 +5,10 @@ import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.units.Scale;
 import pitchstack.model.Axis;
+import pitchstack.model.MeasurementRun;
 import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Positioner;
+import pitchstack.model.PrintSetup;
 import pitchstack.model.Row;
 import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
@@ -58,6 +61,17 @@ public record AddElement<T extends EObject>(EList<T> list, int position, T eleme
     public static Edit wornRange(Row row, WornRange range) {
         return new AddElement<>(row.getWorn(), row.getWorn().size(), range,
                 "Mark teeth " + range.getFirst() + " to " + range.getLast() + " as " + range.getKind().getLiteral());
+    }
+
+    /** Adds a run to the end of an axis's list. */
+    public static Edit run(Axis axis, MeasurementRun run) {
+        return new AddElement<>(axis.getRuns(), axis.getRuns().size(), run, "Add the run of " + RunWords.title(run));
+    }
+
+    /** Adds a print set-up. */
+    public static Edit printSetup(Positioner positioner, PrintSetup setup) {
+        return new AddElement<>(positioner.getPrintSetups(), positioner.getPrintSetups().size(), setup,
+                "Add print set-up “" + setup.getName() + "”");
     }
 
     @Override

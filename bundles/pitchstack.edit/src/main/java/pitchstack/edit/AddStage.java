@@ -21,5 +21,6 @@ record AddStage(Axis axis, int position, Stage stage) implements Edit {
     public void apply() {
         axis.getStages().add(position, stage);
         LimitNumbers.makeRoom(axis, position);
+        MeasuredSettings.makeRoom(axis, position);
     }
 }

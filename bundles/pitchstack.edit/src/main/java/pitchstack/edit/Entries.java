@@ -10,6 +10,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import pitchstack.core.units.QuantityException;
+import pitchstack.core.units.Scale;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.edit.Property.Entry;
 
@@ -17,16 +18,37 @@ import pitchstack.edit.Property.Entry;
 final class Entries {
     private static final int LONGEST_TEXT = 2000;
 
+    /** Makes the edit that sets a value. */
+    interface Change {
+        /**
+         * @param feature what is set
+         * @param value the new value, or {@code null} to clear it
+         * @param label what the person did
+         */
+        Edit to(EAttribute feature, Object value, String label);
+    }
+
     private final EObject element;
     private final String named;
+    private final Change change;
 
     /**
      * @param element the element whose values are set
      * @param named what the element is called in the undo menu
      */
     Entries(EObject element, String named) {
+        this(element, named, (feature, value, label) -> new SetValue(element, feature, value, label));
+    }
+
+    /**
+     * @param element the element whose values are shown
+     * @param named what the element is called in the undo menu
+     * @param change sets them
+     */
+    Entries(EObject element, String named, Change change) {
         this.element = element;
         this.named = named;
+        this.change = change;
     }
 
     /** A fact that follows from others. */
@@ -56,6 +78,37 @@ final class Entries {
             try {
                 read.accept(typed);
                 return set(feature, label, typed.strip());
+            } catch (QuantityException e) {
+                return new Entry.Refused(e.getMessage());
+            }
+        });
+    }
+
+    /**
+     * A length or an angle that may be left empty, and else is above a bound.
+     *
+     * @param scale reads it
+     * @param bound in counts: 0, or −1 for “not negative”
+     */
+    Property size(EAttribute feature, String label, String tooltip, String group, Scale scale, long bound) {
+        return kept(feature, label, tooltip, group, scale, Properties.above(scale, "The " + label, bound));
+    }
+
+    /** A position that may be left empty. */
+    Property position(EAttribute feature, String label, String tooltip, String group, Scale scale) {
+        return kept(feature, label, tooltip, group, scale, scale::parse);
+    }
+
+    /** Kept with its unit, so that it means the same when the unit of the file is changed. */
+    private Property kept(EAttribute feature, String label, String tooltip, String group, Scale scale,
+            Consumer<String> read) {
+        return typed(feature, label, tooltip, group, current(feature), typed -> {
+            if (typed.isBlank()) {
+                return set(feature, label, null);
+            }
+            try {
+                read.accept(typed);
+                return set(feature, label, TypedText.withUnit(typed, scale));
             } catch (QuantityException e) {
                 return new Entry.Refused(e.getMessage());
             }
@@ -130,7 +183,7 @@ final class Entries {
     }
 
     private Edit change(EAttribute feature, String label, Object value) {
-        return new SetValue(element, feature, value, "Change " + label + " of " + named);
+        return change.to(feature, value, "Change " + label + " of " + named);
     }
 
     private String current(EAttribute feature) {

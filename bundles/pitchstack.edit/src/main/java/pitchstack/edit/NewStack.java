@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import pitchstack.model.Axis;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
+import pitchstack.model.MeasurementRun;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
 import pitchstack.model.Row;
@@ -72,6 +76,29 @@ public final class NewStack {
         range.setLast(tooth);
         range.setKind(WearKind.WORN);
         return range;
+    }
+
+    /**
+     * A run without readings, with an id that no run of the document has.
+     *
+     * @param axis the axis it is to join
+     * @param date when it is measured
+     */
+    public static MeasurementRun run(Axis axis, LocalDate date) {
+        MeasurementRun run = FACTORY.createMeasurementRun();
+        run.setDate(date.toString());
+        run.setTemperatureC(axis.eContainer() instanceof Positioner positioner ? positioner.getTemperatureC()
+                : run.getTemperatureC());
+        Set<String> taken = axis.eContainer() instanceof Positioner positioner
+                ? positioner.getAxes().stream().flatMap(one -> one.getRuns().stream()).map(MeasurementRun::getId)
+                        .filter(Objects::nonNull).collect(Collectors.toSet())
+                : Set.of();
+        int number = 1;
+        while (taken.contains("run-" + number)) {
+            number++;
+        }
+        run.setId("run-" + number);
+        return run;
     }
 
     /** Whether the file of an axis speaks in inches. */

@@ -4,31 +4,26 @@ package pitchstack.edit;
 import java.util.List;
 import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
-import pitchstack.core.units.LengthUnit;
-import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
-import pitchstack.model.ApproachRule;
 import pitchstack.model.Axis;
-import pitchstack.model.AxisKind;
-import pitchstack.model.DisplayUnit;
+import pitchstack.model.MeasurementRun;
 import pitchstack.model.PitchstackPackage.Literals;
 import pitchstack.model.Positioner;
+import pitchstack.model.PrintSetup;
+import pitchstack.model.Reading;
 import pitchstack.model.Row;
 import pitchstack.model.ShiftLimit;
 import pitchstack.model.Stage;
 import pitchstack.model.Target;
+import pitchstack.model.ToothForm;
 import pitchstack.model.WornRange;
 
 /** The facts of each kind of element, as people see and type them. */
 public final class Properties {
     /** Above this a row is no row of one device but a slip of the keyboard. */
     static final int MOST_TEETH = 100_000;
-    private static final String SHOP = "Shop";
-    private static final String TRAVEL = "Travel";
-    private static final String TEETH = "Teeth";
     private static final String TARGET = "Target";
-    private static final String TITLE = "Title";
     private static final String SHIFT = "Shift limit";
 
     private Properties() {
@@ -45,13 +40,13 @@ public final class Properties {
             return StageProperties.of(session, stage);
         }
         if (element instanceof Row row) {
-            return row(row);
+            return RowProperties.of(row);
         }
         if (element instanceof WornRange range) {
             return WornRangeProperties.of(range);
         }
         if (element instanceof Axis axis) {
-            return axis(session, axis);
+            return AxisProperties.of(session, axis);
         }
         if (element instanceof Target target) {
             return target(session, target);
@@ -59,51 +54,19 @@ public final class Properties {
         if (element instanceof ShiftLimit limit) {
             return shiftLimit(session, limit);
         }
-        return element instanceof Positioner positioner ? positioner(positioner) : List.of();
-    }
-
-    private static List<Property> positioner(Positioner positioner) {
-        Entries entries = new Entries(positioner, "the positioner");
-        return List.of(
-                entries.text(Literals.POSITIONER__TITLE, "title", "What this device is called on drawings and cards.", TITLE),
-                entries.choice(Literals.POSITIONER__UNIT, "unit",
-                        "The unit in which lengths are shown, and meant where none is typed.", SHOP, DisplayUnit.VALUES),
-                entries.decimal(Literals.POSITIONER__TEMPERATURE_C, "temperature (°C)",
-                        "Today's temperature of the device; lengths are drawn for 20 °C.", SHOP, -40, 120),
-                entries.quantity(Literals.POSITIONER__LINE_WIDTH, "printed line width",
-                        "The width of one line of the printer, to tell which teeth are too small to print.", SHOP, false,
-                        above(new LinearScale(LengthUnit.MM), "A printed line width", 0)));
-    }
-
-    private static List<Property> axis(Session session, Axis axis) {
-        Entries entries = new Entries(axis, "“" + axis.getName() + "”");
-        Scale scale = session.analysis(axis).spec().scale();
-        return List.of(
-                entries.text(Literals.AXIS__NAME, "name", "What this direction of motion is called.", TITLE),
-                entries.choice(Literals.AXIS__KIND, "kind", "Along a line or around a centre.", TRAVEL, AxisKind.VALUES),
-                entries.quantity(Literals.AXIS__DATUM, "datum", "The position of the carriage when every index is 0.", TRAVEL,
-                        true, scale::parse),
-                entries.quantity(Literals.AXIS__LOW, "lowest position", "Where a stop ends the travel below; empty if none.",
-                        TRAVEL, true, scale::parse),
-                entries.quantity(Literals.AXIS__HIGH, "highest position", "Where a stop ends the travel above; empty if none.",
-                        TRAVEL, true, scale::parse),
-                entries.choice(Literals.AXIS__APPROACH, "approach", "In which direction every stage must end its move, so that "
-                        + "its teeth always seat from the same side.", TRAVEL, ApproachRule.VALUES),
-                entries.quantity(Literals.AXIS__TOLERANCE, "tolerance", "The largest error that counts as reached.", TARGET,
-                        true, above(scale, "A tolerance", -1)),
-                entries.quantity(Literals.AXIS__WANTED_STEP, "wanted step",
-                        "The step that this axis is meant to reach everywhere; empty if none is asked.", TARGET, true,
-                        above(scale, "A wanted step", 0)));
-    }
-
-    private static List<Property> row(Row row) {
-        boolean base = row.eContainmentFeature() == Literals.STAGE__BASE_ROW;
-        Entries entries = new Entries(row, (base ? "the base row of “" : "the rider row of “")
-                + ((Stage) row.eContainer()).getName() + "”");
-        return List.of(
-                entries.integer(Literals.ROW__TEETH, "teeth", "How many teeth the row has.", TEETH, 1, MOST_TEETH),
-                entries.text(Literals.ROW__PRINT_SETUP, "print set-up",
-                        "Rows printed together, in one direction, share their errors; give them the same word here.", TEETH));
+        if (element instanceof MeasurementRun run) {
+            return RunProperties.of(session, run);
+        }
+        if (element instanceof Reading reading) {
+            return ReadingProperties.of(session, reading);
+        }
+        if (element instanceof ToothForm form) {
+            return ToothFormProperties.of((Stage) form.eContainer());
+        }
+        if (element instanceof PrintSetup setup) {
+            return PrintSetupProperties.of(setup);
+        }
+        return element instanceof Positioner positioner ? PositionerProperties.of(positioner) : List.of();
     }
 
     private static List<Property> target(Session session, Target target) {

@@ -2,7 +2,6 @@
 package pitchstack.edit;
 
 import pitchstack.model.Axis;
-import pitchstack.model.Reading;
 import pitchstack.model.Stage;
 
 /**
@@ -34,14 +33,7 @@ public record ReorderStage(Stage stage, int position) implements Edit {
         if (from != position) {
             axis.getStages().move(position, stage);
             LimitNumbers.move(axis, from, position);
-            reorderReadings(axis, from);
+            MeasuredSettings.move(axis, from, position);
         }
-    }
-
-    /** A reading holds one index a stage, in the order of the stages. */
-    private void reorderReadings(Axis axis, int from) {
-        axis.getRuns().stream().flatMap(run -> run.getReadings().stream()).map(Reading::getSetting)
-                .filter(setting -> setting.size() == axis.getStages().size())
-                .forEach(setting -> setting.move(position, from));
     }
 }

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.edit;
 
+import java.util.ArrayList;
 import java.util.List;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.StageSpec;
-import pitchstack.core.units.LengthUnit;
-import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.Pitch;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
@@ -23,8 +22,6 @@ final class StageProperties {
     private static final String TEETH = "Teeth";
     private static final String EFFORT = "Effort";
     private static final String MATERIAL = "Material and fit";
-    /** A fit further off than a tenth is a wrong pitch, not a correction. */
-    private static final double MOST_PPM = 100_000;
     private static final double LONGEST_SECONDS = 3600;
 
     private StageProperties() {
@@ -38,7 +35,7 @@ final class StageProperties {
         Scale scale = analysis.spec().scale();
         IndexRange indices = spec.rows().indices();
         Entries entries = new Entries(stage, "“" + stage.getName() + "”");
-        return List.of(
+        List<Property> all = new ArrayList<>(List.of(
                 entries.text(Literals.STAGE__NAME, "name", "What this stage is called.", STAGE),
                 entries.choice(Literals.STAGE__SOURCE, "source", "Bought, or printed in the shop.", STAGE, StageSource.VALUES),
                 entries.quantity(Literals.STAGE__PITCH, "pitch", "Tooth spacing: 5 mm, 0.24 in, 1/4 in CP, module 1, 24 DP"
@@ -66,12 +63,13 @@ final class StageProperties {
                 entries.text(Literals.STAGE__MATERIAL, "material", "What the teeth are made of.", MATERIAL),
                 entries.decimal(Literals.STAGE__EXPANSION_PPM_PER_K, "expansion (ppm/K)",
                         "Thermal expansion; steel is near 11.5, PLA near 68. 0 leaves temperature out.", MATERIAL, -1000, 1000),
-                entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off, as a length.",
-                        MATERIAL, true, Properties.above(new LinearScale(LengthUnit.MM), "A tooth scatter", -1)),
-                entries.decimal(Literals.STAGE__CORRECTION_PPM, "pitch correction (ppm)",
-                        "How much longer the made pitch is than the drawn one.", MATERIAL, -MOST_PPM, MOST_PPM),
+                entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off; an angle on a rotary axis.",
+                        MATERIAL, true, Properties.above(HoldProperties.scale(stage, scale), "A tooth scatter", -1)),
                 Entries.derived("indexErrors", "index errors", "Measured errors of single indices, kept in the file.",
-                        MATERIAL, indexErrors(stage, spec, scale)));
+                        MATERIAL, indexErrors(stage, spec, scale))));
+        all.addAll(HoldProperties.of(stage, scale));
+        all.addAll(ToothFormProperties.of(stage));
+        return all;
     }
 
     private static String indexErrors(Stage stage, StageSpec spec, Scale scale) {

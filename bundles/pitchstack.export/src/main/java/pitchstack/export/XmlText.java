@@ -2,14 +2,14 @@
 package pitchstack.export;
 
 /** Text made fit to stand in XML, in an attribute as between tags. */
-final class XmlText {
+public final class XmlText {
     private static final String REPLACEMENT = "\uFFFD";
 
     private XmlText() {
     }
 
     /** The text with the marks of XML escaped, and what XML 1.0 (section 2.2) does not allow at all replaced. */
-    static String of(String text) {
+    public static String of(String text) {
         StringBuilder escaped = new StringBuilder(text.length());
         text.codePoints().forEach(c -> escaped.append(of(c)));
         return escaped.toString();

@@ -41,7 +41,7 @@ public abstract class SceneFigure extends Figure {
     }
 
     final boolean isSelected() {
-        return selected;
+        return selected && look.marksSelection();
     }
 
     @Override

@@ -173,7 +173,13 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         }
     }
 
+    /** A sheet does not wait for marks, and is the same every time. */
     private void askNearby(Scene scene) {
+        if (view.isOnSheet()) {
+            nearby.forget();
+            showDots(Dots.NONE);
+            return;
+        }
         double standing = view.standing();
         nearby.ask(new Nearby.Question(view.session().analysis(), view.session().analysis().current(),
                 scene.mapping().places(scene.open()).shift(-standing), scene.dotsApart()));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
 import org.eclipse.draw2d.FigureCanvas;
@@ -55,6 +56,7 @@ public final class SideView {
     private double lift;
     private boolean fitted = true;
     private boolean edgeScrolling;
+    private Dimension sheet;
 
     /**
      * @param session the document
@@ -206,6 +208,9 @@ public final class SideView {
     }
 
     private Rectangle seen() {
+        if (sheet != null) {
+            return new Rectangle(0, 0, sheet.width, sheet.height);
+        }
         Viewport viewport = canvas.getViewport();
         Dimension size = viewport.getClientArea().getSize();
         Point at = viewport.getViewLocation();
@@ -243,6 +248,39 @@ public final class SideView {
     /** Pixels a count of the scale takes now. */
     public double pxPerCount() {
         return mapping == null ? 0 : mapping.pxPerCount();
+    }
+
+    /**
+     * Lays the whole axis out on a sheet of its own for as long as something is done there, such as painting it; the window
+     * shows the same as before afterwards.
+     *
+     * @param width of the sheet in pixels
+     * @param most its height, unless the axis needs less, or needs more for the names of its stages to be read
+     * @param then gets the size of the sheet
+     */
+    public void onSheet(int width, int most, Consumer<Dimension> then) {
+        Mapping usual = mapping;
+        boolean kept = fitted;
+        Point at = scrolled();
+        try {
+            fitted = true;
+            sheet = new Dimension(width, Bands.snug(spec().stages().size(), most) + canvas.getHorizontalBar().getSize().y);
+            changed.run();
+            canvas.getViewport().validate();
+            then.accept(new Dimension(width, scene().bands().height()));
+        } finally {
+            sheet = null;
+            fitted = kept;
+            mapping = usual;
+            changed.run();
+            canvas.getViewport().validate();
+            scrollTo(at.x, at.y);
+        }
+    }
+
+    /** Whether the drawing is laid out on a sheet now, and not in the window. */
+    boolean isOnSheet() {
+        return sheet != null;
     }
 
     /** Brings the whole reach into view, and keeps it there when the window changes. */

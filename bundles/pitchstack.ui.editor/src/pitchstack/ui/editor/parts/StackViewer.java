@@ -17,7 +17,9 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
+import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.MouseWheelHandler;
+import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.editparts.ScalableRootEditPart;
 import org.eclipse.gef.ui.parts.GraphicalViewerImpl;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -93,6 +95,11 @@ public final class StackViewer extends GraphicalViewerImpl {
     /** Which part of the axis is seen. */
     public SideView view() {
         return view;
+    }
+
+    /** What is drawn, without handles and what follows the pointer. */
+    public IFigure drawing() {
+        return LayerManager.Helper.find(getRootEditPart()).getLayer(LayerConstants.PRINTABLE_LAYERS);
     }
 
     /** Takes up a change of the document, of the axis looked at, or of the setting shown. */

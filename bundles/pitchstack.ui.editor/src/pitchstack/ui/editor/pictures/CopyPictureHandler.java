@@ -3,7 +3,6 @@ package pitchstack.ui.editor.pictures;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.dnd.Transfer;
@@ -15,11 +14,12 @@ public final class CopyPictureHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) {
         if (HandlerUtil.getActiveEditor(event) instanceof StackEditor editor) {
-            FigureCanvas canvas = (FigureCanvas) editor.page().canvas();
-            Clipboard clipboard = new Clipboard(canvas.getDisplay());
-            clipboard.setContents(new Object[] {Picture.of(canvas, Picture.FOR_SCREENS)},
+            Clipboard clipboard = new Clipboard(editor.page().canvas().getDisplay());
+            clipboard.setContents(new Object[] {Picture.seen(editor.page())},
                     new Transfer[] {ImageTransfer.getInstance()});
             clipboard.dispose();
+            editor.getEditorSite().getActionBars().getStatusLineManager()
+                    .setMessage("The drawing is on the clipboard as a picture, to be pasted into another program.");
         }
         return null;
     }

@@ -22,24 +22,34 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import pitchstack.ui.editor.StackPage;
 
-/** Shows the page as it will be printed, upright or across, and asks for the printer. */
+/** Shows the page as it will be printed, upright or across, and asks what to print, and for the printer. */
 final class PrintPreview extends Dialog {
     private static final int CANVAS = 420;
     private static final int EDGE = 12;
 
-    private final ImageData drawing;
+    private final StackPage page;
+    private final String file;
+    private ImageData drawing;
     private PrinterData printer;
     private Rectangle paper;
     private PageFit fit;
     private Canvas canvas;
     private Label said;
 
-    PrintPreview(Shell shell, ImageData drawing, PrinterData printer) {
+    PrintPreview(Shell shell, StackPage page, String file, PrinterData printer) {
         super(shell);
-        this.drawing = drawing;
+        this.page = page;
+        this.file = file;
+        drawing = Picture.forPaper(page, file, true);
         this.printer = printer;
         printer.orientation = drawing.width > drawing.height ? PrinterData.LANDSCAPE : PrinterData.PORTRAIT;
+    }
+
+    /** What is to be printed. */
+    ImageData drawing() {
+        return drawing;
     }
 
     /** The printer that was chosen, with its page turned as chosen. */
@@ -56,12 +66,15 @@ final class PrintPreview extends Dialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
-        GridLayoutFactory.swtDefaults().numColumns(3).margins(12, 12).applyTo(area);
-        new Label(area, SWT.NONE).setText("Page");
-        turn(area, "&upright", PrinterData.PORTRAIT);
-        turn(area, "&across", PrinterData.LANDSCAPE);
+        GridLayoutFactory.swtDefaults().margins(12, 12).applyTo(area);
+        Composite what = group(area, "Print");
+        radio(what, "the &whole axis", true, () -> draw(true));
+        radio(what, "what is &seen in the window", false, () -> draw(false));
+        Composite turned = group(area, "Page");
+        turn(turned, "&upright", PrinterData.PORTRAIT);
+        turn(turned, "&across", PrinterData.LANDSCAPE);
         canvas = new Canvas(area, SWT.DOUBLE_BUFFERED);
-        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(CANVAS, CANVAS).applyTo(canvas);
+        GridDataFactory.fillDefaults().grab(true, true).hint(CANVAS, CANVAS).applyTo(canvas);
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
         canvas.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -70,21 +83,40 @@ final class PrintPreview extends Dialog {
             }
         });
         said = new Label(area, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).applyTo(said);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(said);
         measure();
         return area;
     }
 
-    private void turn(Composite area, String text, int orientation) {
-        Button button = new Button(area, SWT.RADIO);
+    /** Choices of which one holds; those of another line are another question. */
+    private static Composite group(Composite area, String text) {
+        Composite line = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(line);
+        new Label(line, SWT.NONE).setText(text);
+        return line;
+    }
+
+    private void turn(Composite line, String text, int orientation) {
+        radio(line, text, printer.orientation == orientation, () -> {
+            printer.orientation = orientation;
+            measure();
+        });
+    }
+
+    private static void radio(Composite line, String text, boolean chosen, Runnable choose) {
+        Button button = new Button(line, SWT.RADIO);
         button.setText(text);
-        button.setSelection(printer.orientation == orientation);
+        button.setSelection(chosen);
         button.addListener(SWT.Selection, event -> {
             if (button.getSelection()) {
-                printer.orientation = orientation;
-                measure();
+                choose.run();
             }
         });
+    }
+
+    private void draw(boolean whole) {
+        drawing = Picture.forPaper(page, file, whole);
+        measure();
     }
 
     @Override
@@ -127,17 +159,17 @@ final class PrintPreview extends Dialog {
 
     private void paint(GC gc) {
         Rectangle seen = canvas.getClientArea();
-        Rectangle page = new PageFit(seen, EDGE).place(paper.width, paper.height);
-        double scale = (double) page.width / paper.width;
+        Rectangle sheet = new PageFit(seen, EDGE).place(paper.width, paper.height);
+        double scale = (double) sheet.width / paper.width;
         gc.setBackground(getShell().getDisplay().getSystemColor(SWT.COLOR_WHITE));
-        gc.fillRectangle(page);
+        gc.fillRectangle(sheet);
         gc.setForeground(getShell().getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
-        gc.drawRectangle(page);
+        gc.drawRectangle(sheet);
         Rectangle place = fit.place(drawing.width, drawing.height);
         Image image = new Image(getShell().getDisplay(), drawing);
         gc.setInterpolation(SWT.HIGH);
-        gc.drawImage(image, 0, 0, drawing.width, drawing.height, page.x + (int) (place.x * scale),
-                page.y + (int) (place.y * scale), Math.max(1, (int) (place.width * scale)),
+        gc.drawImage(image, 0, 0, drawing.width, drawing.height, sheet.x + (int) (place.x * scale),
+                sheet.y + (int) (place.y * scale), Math.max(1, (int) (place.width * scale)),
                 Math.max(1, (int) (place.height * scale)));
         image.dispose();
     }

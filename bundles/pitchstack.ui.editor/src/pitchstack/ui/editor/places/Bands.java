@@ -48,6 +48,12 @@ public record Bands(int stages, int top, int body, int teeth, int lifted, int li
         return new Bands(stages, RULER + GAP + Math.max(0, (free - used) / 2), body, forTeeth, 0, 0);
     }
 
+    /** The height at which {@link #of} leaves nothing free, or what there is if that is less. */
+    public static int snug(int stages, int most) {
+        Bands roomy = of(stages, most);
+        return Math.min(most, roomy.height() - (roomy.top() - RULER - GAP));
+    }
+
     private static int clamp(int value, int least, int most) {
         return Math.max(least, Math.min(most, value));
     }

@@ -35,6 +35,7 @@ public final class CoverageView extends AxisView {
         charting = new Charting(page, new StripHint(page.strip(), this::session));
         selection = new EditorSelection(getSite().getPage(), this::selected);
         page.control().addListener(SWT.Dispose, e -> selection.dispose());
+        new StripMenu(page.strip(), this::plan, hands);
         Action all = new Action("Show All") {
             @Override
             public void run() {
@@ -44,6 +45,11 @@ public final class CoverageView extends AxisView {
         all.setToolTipText("Shows the whole travel (0 or a double click on the strip)");
         getViewSite().getActionBars().getToolBarManager().add(all);
         return page.control();
+    }
+
+    /** What stands in the field of the tolerance; empty for that of the axis. */
+    public String tolerance() {
+        return page.tolerance();
     }
 
     @Override

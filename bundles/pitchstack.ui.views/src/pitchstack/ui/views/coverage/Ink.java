@@ -36,6 +36,11 @@ public final class Ink {
         return new Color(text);
     }
 
+    /** Words of less weight, still well readable. */
+    public Color softText() {
+        return new Color(blend(ground, text, 0.68));
+    }
+
     /** Thin lines that only part one thing from another. */
     public Color hair() {
         return new Color(blend(ground, text, 0.35));
@@ -71,10 +76,11 @@ public final class Ink {
         return picture;
     }
 
-    private RGB colour(Paint paint) {
+    /** The colour of a part of the strip. */
+    public RGB colour(Paint paint) {
         return switch (paint) {
             case GROUND -> ground;
-            case CLEAN -> blend(ground, CLEAN, 0.9);
+            case CLEAN -> isDark() ? blend(CLEAN, text, 0.15) : blend(ground, CLEAN, 0.9);
             case WORN -> blend(ground, WORN, 0.25);
             case HATCH -> isDark() ? blend(WORN, text, 0.3) : WORN;
             case NOT -> blend(ground, text, 0.5);

@@ -7,12 +7,15 @@ import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import pitchstack.core.coverage.Reached;
+import pitchstack.ui.views.Colours;
 import pitchstack.ui.views.coverage.strip.Column;
 
 /** What the bars of the strip mean, each drawn as in the strip with its words beside it. */
@@ -30,8 +33,8 @@ final class Legend {
         entry(Column.of(Reached.WORN), "worn only", "Reached only by settings over worn teeth.");
         entry(Column.of(Reached.NOT), "not reached", "Reached by no setting within the tolerance.");
         entry(new Column(0.35, 0.3, 0.35), "mixed",
-                "Several stretches in one column of pixels, stacked by their shares, clean ones lowest. Zoom in to tell them"
-                        + " apart.");
+                "Several stretches in one column of pixels, stacked by their shares: clean ones lowest, those not reached on"
+                        + " top in grey. Zoom in to tell them apart.");
         lost.addAll(entry(Column.LOST, "lost", "Reached now, and not if what is supposed were true."));
         showLost(false);
     }
@@ -52,7 +55,8 @@ final class Legend {
     private List<Control> entry(Column column, String word, String meaning) {
         Column[] columns = new Column[SWATCH_PX];
         Arrays.fill(columns, column);
-        Image image = new Image(row.getDisplay(), new Ink(row.getDisplay()).picture(columns, SWATCH_PX));
+        Image image = new Image(row.getDisplay(), SWATCH_PX, SWATCH_PX);
+        Colours.follow(row, () -> paint(image, columns));
         row.addListener(SWT.Dispose, e -> image.dispose());
         Label swatch = new Label(row, SWT.NONE);
         swatch.setImage(image);
@@ -63,5 +67,14 @@ final class Legend {
         label.setToolTipText(meaning);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
         return List.of(swatch, label);
+    }
+
+    private static void paint(Image swatch, Column[] columns) {
+        Display display = (Display) swatch.getDevice();
+        Image painted = new Image(display, new Ink(display).picture(columns, SWATCH_PX));
+        GC gc = new GC(swatch);
+        gc.drawImage(painted, 0, 0);
+        gc.dispose();
+        painted.dispose();
     }
 }

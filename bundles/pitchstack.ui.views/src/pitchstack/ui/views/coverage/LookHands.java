@@ -48,9 +48,13 @@ public final class LookHands {
         chart.look(Sight::all);
     }
 
+    /** Looks closer about a place of the canvas, in pixels from its left edge, or with a factor below 1 from farther off. */
+    void zoom(double factor, int x) {
+        chart.look(s -> s.zoom(factor, s.position(chart.onChart(x), chart.width())));
+    }
+
     private void wheel(Event e) {
-        int x = chart.onChart(e.x);
-        chart.look(s -> s.zoom(Math.pow(WHEEL_FACTOR, Integer.signum(e.count)), s.position(x, chart.width())));
+        zoom(Math.pow(WHEEL_FACTOR, Integer.signum(e.count)), e.x);
         e.doit = false;
     }
 

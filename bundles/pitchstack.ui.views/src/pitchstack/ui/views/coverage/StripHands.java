@@ -26,6 +26,12 @@ final class StripHands {
         canvas.addListener(SWT.Dispose, e -> forget());
     }
 
+    /** Looks closer about a place of the canvas, in pixels from its left edge, or with a factor below 1 from farther off. */
+    void zoom(double factor, int x) {
+        forget();
+        look.zoom(factor, x);
+    }
+
     /** Shows the whole travel. */
     void all() {
         forget();

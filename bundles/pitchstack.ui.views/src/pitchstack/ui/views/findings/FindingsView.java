@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.jface.action.Action;
-import org.eclipse.jface.action.MenuManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -23,6 +21,7 @@ import pitchstack.ui.views.BesideEditor;
 import pitchstack.ui.views.HistoryActions;
 import pitchstack.ui.views.Message;
 import pitchstack.ui.views.Reveal;
+import pitchstack.ui.views.TableMenu;
 
 /** The Findings view. */
 public final class FindingsView extends ViewPart {
@@ -50,19 +49,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private void addContextMenu() {
-        MenuManager menu = new MenuManager();
-        menu.add(action("Show", () -> table.chosen().ifPresent(this::reveal)));
-        menu.add(action("Copy", this::copy));
-        table.table().setMenu(menu.createContextMenu(table.table()));
-    }
-
-    private static Action action(String text, Runnable what) {
-        return new Action(text) {
-            @Override
-            public void run() {
-                what.run();
-            }
-        };
+        new TableMenu(table.table()).add("Show in &Drawing", SWT.CR, () -> table.chosen().ifPresent(this::reveal));
     }
 
     @Override

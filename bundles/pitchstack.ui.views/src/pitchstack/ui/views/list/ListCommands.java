@@ -61,6 +61,7 @@ final class ListCommands {
         command("Apply and &Next", SWT.MOD1 | SWT.MOD2 | SWT.CR, () -> planning.plan().isPresent(), choice::applyAndNext);
         command("Plan from &Here", 0, () -> true, planning::begin);
         command("Plan A&gain", SWT.F5, () -> true, planning::refresh);
+        command("S&how in Drawing", 0, any, choice::reveal);
         separator();
         command("&Edit", SWT.F2, () -> true, () -> entry.begin(Math.max(0, table.getSelectionIndex()), null));
         command("Add &Target", SWT.INSERT, () -> true, () -> entry.begin(table.getItemCount() - 1, null));

@@ -17,10 +17,10 @@ import pitchstack.edit.Property;
 import pitchstack.edit.Property.Entry;
 import pitchstack.edit.RemoveTargets;
 import pitchstack.edit.Session;
+import pitchstack.edit.TypedText;
 import pitchstack.model.Axis;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Target;
-import pitchstack.ui.views.QuantityText;
 
 /** What a person does to the list, each as one change that can be taken back. */
 final class ListEdits {
@@ -66,7 +66,7 @@ final class ListEdits {
     private String spelled(Column column, String typed) {
         boolean length = column == Column.POSITION || column == Column.TOLERANCE;
         try {
-            return length && !typed.isBlank() ? QuantityText.withUnit(typed, scale()) : typed;
+            return length && !typed.isBlank() ? TypedText.withUnit(typed, scale()) : typed;
         } catch (QuantityException unreadable) {
             // The property refuses it with the sentence that is shown.
             return typed;
@@ -75,7 +75,7 @@ final class ListEdits {
 
     private Entry newTarget(Target target, String typed) {
         try {
-            target.setPosition(QuantityText.withUnit(typed, scale()));
+            target.setPosition(TypedText.withUnit(typed, scale()));
             scale().parse(target.getPosition());
             return new Entry.Accepted(new AddElement<>(axis().getTargets(), axis().getTargets().size(), target,
                     "Add target at " + target.getPosition()));

@@ -16,6 +16,8 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import pitchstack.model.Target;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Colours;
+import pitchstack.ui.views.coverage.Ink;
 
 /** The table: one row a target, and a last one to type a new target in. */
 final class ListTable {
@@ -23,14 +25,26 @@ final class ListTable {
 
     private final Table table;
     private final ListColumns columns;
-    private final Color pale;
+    private Color pale;
     private List<Target> rows = List.of();
 
     ListTable(Composite parent) {
         table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
         Accessibles.name(table, "Target list");
         columns = new ListColumns(table);
-        pale = table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND);
+        Colours.follow(table, this::recolour);
+    }
+
+    private void recolour() {
+        Color before = pale;
+        pale = new Ink(table.getDisplay()).softText();
+        for (TableItem item : table.getItems()) {
+            for (int c = 0; c < table.getColumnCount(); c++) {
+                if (item.getForeground(c).equals(before)) {
+                    item.setForeground(c, pale);
+                }
+            }
+        }
     }
 
     Table table() {

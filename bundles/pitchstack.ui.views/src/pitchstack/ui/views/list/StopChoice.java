@@ -3,6 +3,7 @@ package pitchstack.ui.views.list;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import pitchstack.core.plan.Leg;
 import pitchstack.core.plan.PlannedSetting;
@@ -16,10 +17,13 @@ final class StopChoice {
     private final ListPlanning planning;
     private final ListTable table;
     private final StopPane pane;
+    private final Consumer<Target> reveal;
     private boolean used;
     private boolean previewing;
 
-    StopChoice(ListPlanning planning) {
+    /** @param reveal called with a target that shall be shown in the drawing */
+    StopChoice(ListPlanning planning, Consumer<Target> reveal) {
+        this.reveal = reveal;
         this.planning = planning;
         this.table = planning.page().table();
         this.pane = planning.page().steps();
@@ -55,6 +59,11 @@ final class StopChoice {
     private Optional<Target> only() {
         List<Target> selected = table.selected();
         return selected.size() == 1 ? Optional.of(selected.get(0)) : Optional.empty();
+    }
+
+    /** Selects the selected target in the drawing. */
+    void reveal() {
+        table.selected().stream().findFirst().ifPresent(reveal);
     }
 
     private Optional<PlannedSetting> move() {

@@ -8,6 +8,7 @@ import org.eclipse.ui.IWorkbenchPartReference;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.AxisView;
+import pitchstack.ui.views.Reveal;
 
 /** The Target list view: all targets of the axis that is looked at, planned together. */
 public final class TargetListView extends AxisView {
@@ -22,7 +23,8 @@ public final class TargetListView extends AxisView {
     @Override
     protected Control createPage(Composite parent) {
         planning = new ListPlanning(parent);
-        choice = new StopChoice(planning);
+        choice = new StopChoice(planning, target -> session().ifPresent(
+                session -> Reveal.show(getSite().getPage(), session, session.axis(), target)));
         ListEdits edits = new ListEdits(planning);
         CellEntry entry = new CellEntry(planning.page().table(), edits::take, () -> planning.page().problem(""));
         planning.onChange(() -> {

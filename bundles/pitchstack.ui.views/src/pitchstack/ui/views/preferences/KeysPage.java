@@ -23,7 +23,7 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
     /** Id of this page. */
     public static final String ID = "pitchstack.ui.views.preferences.keys";
     private static final int ROWS_SHOWN = 18;
-    private static final int WIDTH = 620;
+    private static final int WIDTH = 680;
 
     private List<KeyList.Line> lines = List.of();
     private Table table;

@@ -33,6 +33,7 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     public static final String ID = "pitchstack.ui.views.preferences.shop";
 
     private static final int SENTENCE_WIDTH = 420;
+    private static final int FIELD_WIDTH = 90;
 
     private final Map<Key, Control> fields = new EnumMap<>(Key.class);
     private IWorkbench workbench;
@@ -50,16 +51,17 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         Composite shown = group(page, "Files");
         choice(shown, Key.UNIT, "&Unit of new files", "millimetres", "inches");
         choice(shown, Key.FRACTIONS, "Inches are &shown as", "decimals: 37.625 in", "fractions where they are such: 37 5/8 in");
-        text(shown, Key.LINE_WIDTH, "Printed &line width", "New files begin with it; a number alone is in mm.");
+        text(shown, Key.LINE_WIDTH, "Printed &line width", "of new files; a number alone is in mm");
         Composite costs = group(page, "Effort of new stages, in seconds");
-        text(costs, Key.RELEASE, "&Release", "To release a stage and clamp it again.");
-        text(costs, Key.PER_TOOTH, "Each &tooth", "For every tooth counted.");
-        text(costs, Key.REVERSAL, "Turning roun&d", "When a stage moves against its last direction.");
+        text(costs, Key.RELEASE, "&Release", "to release a stage and clamp it again");
+        text(costs, Key.PER_TOOTH, "Each &tooth", "for every tooth counted");
+        text(costs, Key.REVERSAL, "Turning roun&d", "more, when a stage goes the other way than the last time");
         Composite window = group(page, "Window");
         choice(window, Key.THEME, "&Colours", "as the system", "light", "dark");
-        new Label(window, SWT.NONE);
-        Label later = new Label(window, SWT.WRAP);
-        later.setText("Colours change when the program is started the next time.");
+        if (!WindowColours.changeAtOnce()) {
+            new Label(window, SWT.NONE);
+            new Label(window, SWT.NONE).setText("Colours change when the program is started the next time.");
+        }
         said = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(SENTENCE_WIDTH, SWT.DEFAULT).applyTo(said);
         show(ShopSettings.get());
@@ -70,7 +72,7 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         Group group = new Group(page, SWT.NONE);
         group.setText(title);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(group);
-        GridLayoutFactory.swtDefaults().numColumns(2).spacing(12, 6).applyTo(group);
+        GridLayoutFactory.swtDefaults().numColumns(3).spacing(12, 6).applyTo(group);
         return group;
     }
 
@@ -79,20 +81,24 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         Combo combo = new Combo(group, SWT.READ_ONLY);
         combo.setItems(choices);
         add(key, combo, label, label.replace("&", ""));
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(combo);
     }
 
-    private void text(Composite group, Key key, String label, String tip) {
+    private void text(Composite group, Key key, String label, String note) {
         label(group, label);
         Text text = new Text(group, SWT.BORDER);
         text.addModifyListener(event -> check());
-        add(key, text, label, tip);
+        add(key, text, label, note);
+        GridDataFactory.fillDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(text);
+        Label beside = new Label(group, SWT.NONE);
+        beside.setText(note);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(beside);
     }
 
     private void add(Key key, Control control, String label, String tip) {
         String name = label.replace("&", "");
         Accessibles.name(control, name);
         control.setToolTipText(tip);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(control);
         fields.put(key, control);
     }
 
@@ -142,7 +148,11 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     @Override
     public boolean performOk() {
         ShopDefaults chosen = ShopDefaults.of(typed());
+        Theme before = ShopSettings.get().theme();
         ShopSettings.put(chosen);
+        if (chosen.theme() != before) {
+            WindowColours.change(chosen.theme());
+        }
         sessions().forEach(session -> session.showFractions(chosen.fractions()));
         return true;
     }

@@ -24,7 +24,9 @@ final class Keeper implements ISchedulingRule {
     private final int delayMs;
     private final SessionListener listener = this::changed;
     /** Touched by the jobs alone, which run one after the other. */
-    private Optional<Path> copy;
+    private Optional<Path> copy = Optional.empty();
+    /** The same. */
+    private Optional<Path> taken;
     private boolean waiting;
     private volatile boolean ended;
     private boolean complained;
@@ -32,11 +34,11 @@ final class Keeper implements ISchedulingRule {
     /**
      * Begins to keep.
      *
-     * @param copy a copy that is there already and belongs to the document now
+     * @param taken a copy that another program left and that belongs to the document now, until there is a newer one
      * @param delayMs how long after a change a copy is written
      */
-    Keeper(Session session, Display display, UnsavedCopies copies, Optional<Path> copy, int delayMs) {
-        this.copy = copy;
+    Keeper(Session session, Display display, UnsavedCopies copies, Optional<Path> taken, int delayMs) {
+        this.taken = taken;
         this.session = session;
         this.display = display;
         this.copies = copies;
@@ -93,10 +95,12 @@ final class Keeper implements ISchedulingRule {
     private void write(Positioner work, Optional<Path> file) {
         try {
             copies.keep(work, place(file), file);
+            dropTaken();
         } catch (IOException first) {
             try {
                 copy = Optional.of(copies.apart());
                 copies.keep(work, copy.get(), file);
+                dropTaken();
             } catch (IOException second) {
                 complain(second);
             }
@@ -106,7 +110,8 @@ final class Keeper implements ISchedulingRule {
     /** Beside the file; a copy that was written elsewhere before the document had a file is dropped when it is saved. */
     private Path place(Optional<Path> file) throws IOException {
         if (copy.isEmpty()) {
-            copy = Optional.of(file.isPresent() ? UnsavedCopies.beside(file.get()) : copies.apart());
+            copy = Optional.of(file.isPresent() ? UnsavedCopies.beside(file.get(), Owner.self())
+                    : copies.apart());
         }
         return copy.get();
     }
@@ -122,7 +127,13 @@ final class Keeper implements ISchedulingRule {
         schedule("Drop a copy of unsaved work", monitor -> dropNow());
     }
 
+    private void dropTaken() {
+        taken.ifPresent(copies::drop);
+        taken = Optional.empty();
+    }
+
     private void dropNow() {
+        dropTaken();
         copy.ifPresent(copies::drop);
         copy = Optional.empty();
     }

@@ -21,23 +21,24 @@ import pitchstack.model.file.StackFileException;
 /**
  * Where unsaved work is kept: beside its file, or, where that folder takes nothing and for documents that are in no file,
  * with the settings of the window. A list in the settings says which copies there are, so that the next start finds them.
+ * Every copy has its {@link Owner} in its name, so that two programs that have one file open keep a copy each, and neither
+ * takes the other's for left over.
  */
 public final class UnsavedCopies {
-    /** Behind the name of the file. */
-    public static final String SUFFIX = ".unsaved~";
+    private static final String UNSAVED = ".unsaved";
     private static final String NODE = "pitchstack.unsaved";
 
     private final IEclipsePreferences list = InstanceScope.INSTANCE.getNode(NODE);
 
-    /** The copy of a file's unsaved work. */
-    public static Path beside(Path file) {
-        return file.resolveSibling(file.getFileName() + SUFFIX);
+    /** The copy of a file's unsaved work that a program keeps. */
+    public static Path beside(Path file, Owner owner) {
+        return file.resolveSibling(file.getFileName() + UNSAVED + owner.inName());
     }
 
     /** A place for the work of a document that is in no file, or whose folder takes nothing. */
     Path apart() throws IOException {
         Path folder = Platform.getStateLocation(FrameworkUtil.getBundle(UnsavedCopies.class)).toPath().resolve("unsaved");
-        return Files.createDirectories(folder).resolve(UUID.randomUUID() + "." + StackFile.EXTENSION);
+        return Files.createDirectories(folder).resolve(UUID.randomUUID() + Owner.self().inName() + "." + StackFile.EXTENSION);
     }
 
     /**
@@ -63,16 +64,30 @@ public final class UnsavedCopies {
 
     /** What is left over of a file, by a program that ended before it was saved. */
     Optional<Leftover> of(Path file) {
-        return Stream.concat(Stream.of(new Leftover(beside(file), Optional.of(file))),
-                all().stream().filter(left -> left.file().equals(Optional.of(file))))
-                .filter(left -> Files.exists(left.copy())).findFirst();
+        return Stream.concat(leftBeside(file).map(copy -> new Leftover(copy, Optional.of(file))),
+                all().stream().filter(left -> left.file().equals(Optional.of(file)))).findFirst();
+    }
+
+    private static Stream<Path> leftBeside(Path file) {
+        String begin = file.getFileName() + UNSAVED + ".";
+        try (Stream<Path> folder = Files.list(file.toAbsolutePath().getParent())) {
+            return folder.filter(path -> path.getFileName().toString().startsWith(begin))
+                    .filter(path -> Owner.of(path).isPresent() && isLeft(path)).sorted().toList().stream();
+        } catch (IOException e) {
+            ILog.of(UnsavedCopies.class).warn("The folder of " + file + " cannot be looked through for unsaved work.", e);
+            return Stream.empty();
+        }
+    }
+
+    private static boolean isLeft(Path copy) {
+        return Files.isRegularFile(copy) && Owner.of(copy).filter(Owner::runs).isEmpty();
     }
 
     /** All that this window's settings know to be left over. */
     List<Leftover> all() {
         try {
             return Stream.of(list.keys()).sorted().map(copy -> new Leftover(Path.of(copy), file(list.get(copy, ""))))
-                    .filter(left -> Files.exists(left.copy())).toList();
+                    .filter(left -> isLeft(left.copy())).toList();
         } catch (BackingStoreException e) {
             ILog.of(UnsavedCopies.class).error("The list of unsaved work cannot be read.", e);
             return List.of();

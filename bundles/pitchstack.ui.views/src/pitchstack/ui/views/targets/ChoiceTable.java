@@ -16,6 +16,7 @@ import pitchstack.core.units.Scale;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Columns;
 import pitchstack.ui.views.SettingText;
+import pitchstack.ui.views.TableMenu;
 
 /** All settings that reach the target, the best first, to choose another one. */
 final class ChoiceTable {
@@ -42,6 +43,7 @@ final class ChoiceTable {
         columns = new Columns(table, 4, "Position\t", "Error\t", "Effort\t", "Worn", "Setting");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(table);
         table.addListener(SWT.Selection, e -> chosen.run());
+        new TableMenu(table);
         more = new Button(panel, SWT.PUSH);
         more.setText("More choices");
         more.setToolTipText("List " + Question.MORE + " further settings within the tolerance");

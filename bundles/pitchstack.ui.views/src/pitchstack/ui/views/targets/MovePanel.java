@@ -14,6 +14,7 @@ import org.eclipse.ui.ISharedImages;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.plan.Wording;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Colours;
 import pitchstack.ui.views.Notice;
 
 /** One move: where it leads, its steps in large text, what it costs, and the button that makes it. */
@@ -42,7 +43,7 @@ final class MovePanel {
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(NARROW, SWT.DEFAULT).applyTo(heading);
         steps = new StyledText(panel, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY);
         steps.setFont(fonts.large());
-        steps.setBackground(panel.getBackground());
+        Colours.follow(steps, () -> steps.setBackground(panel.getBackground()));
         steps.setCaret(null);
         steps.setWrapIndent(WRAP_INDENT);
         Accessibles.name(steps, "Steps");

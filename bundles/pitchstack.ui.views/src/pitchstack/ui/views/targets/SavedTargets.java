@@ -16,6 +16,7 @@ import pitchstack.model.Axis;
 import pitchstack.model.Target;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Columns;
+import pitchstack.ui.views.TableMenu;
 
 /** The targets kept in the file, to pick from. */
 final class SavedTargets {
@@ -26,6 +27,7 @@ final class SavedTargets {
     private final Button save;
     private final Button delete;
     private Consumer<Target> picked = t -> { };
+    private Consumer<Target> shown = t -> { };
 
     SavedTargets(Composite parent, int span) {
         Composite head = new Composite(parent, SWT.NONE);
@@ -45,6 +47,11 @@ final class SavedTargets {
         table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
     }
 
+    /** @param listener called with a target that shall be shown in the drawing */
+    void onShow(Consumer<Target> listener) {
+        shown = listener;
+    }
+
     private int height(int rows) {
         return table.getHeaderHeight() + rows * table.getItemHeight();
     }
@@ -56,7 +63,13 @@ final class SavedTargets {
      */
     void fitWithin(int most) {
         int room = (most - table.getHeaderHeight()) / table.getItemHeight();
-        ((GridData) table.getLayoutData()).heightHint = height(Math.max(LEAST_ROWS, Math.min(room, table.getItemCount())));
+        int rows = Math.max(1, Math.min(Math.max(LEAST_ROWS, room), table.getItemCount()));
+        ((GridData) table.getLayoutData()).heightHint = height(rows);
+    }
+
+    /** The height that the rows and their titles take, in pixels. */
+    int height() {
+        return ((GridData) table.getLayoutData()).heightHint;
     }
 
     private static Button button(Composite parent, String text, String tooltip) {
@@ -84,6 +97,8 @@ final class SavedTargets {
     /** @param listener called with the target that shall be taken out */
     void onDelete(Consumer<Target> listener) {
         delete.addListener(SWT.Selection, e -> selected().ifPresent(listener));
+        new TableMenu(table).add("Show in &Drawing", 0, () -> selected().ifPresent(shown))
+                .add("De&lete", SWT.DEL, () -> selected().ifPresent(listener));
         table.addListener(SWT.KeyDown, e -> {
             if (e.keyCode == SWT.DEL && (e.stateMask & SWT.MODIFIER_MASK) == 0) {
                 selected().ifPresent(listener);

@@ -7,9 +7,9 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.Session;
+import pitchstack.edit.TypedText;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Target;
-import pitchstack.ui.views.QuantityText;
 
 /** Asks under which name a typed target is kept. */
 final class TargetNaming {
@@ -28,7 +28,7 @@ final class TargetNaming {
      */
     Optional<Target> ask(Shell shell, Question question) {
         Scale scale = session.analysis().spec().scale();
-        String position = QuantityText.withUnit(question.target(), scale);
+        String position = TypedText.withUnit(question.target(), scale);
         InputDialog dialog = new InputDialog(shell, "Save Target",
                 "Name under which " + position + " is kept in the file:", position, TargetNaming::problem);
         if (dialog.open() != Window.OK) {
@@ -38,7 +38,7 @@ final class TargetNaming {
         target.setName(dialog.getValue().strip());
         target.setPosition(position);
         if (!question.tolerance().isBlank()) {
-            target.setTolerance(QuantityText.withUnit(question.tolerance(), scale));
+            target.setTolerance(TypedText.withUnit(question.tolerance(), scale));
         }
         return Optional.of(target);
     }

@@ -6,6 +6,7 @@ import org.eclipse.swt.widgets.Control;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.AxisView;
+import pitchstack.ui.views.Reveal;
 
 /** The Target view: what moves reach a position of the axis that is looked at. */
 public final class TargetView extends AxisView {
@@ -20,6 +21,8 @@ public final class TargetView extends AxisView {
         page = new TargetPage(parent);
         PickedTarget selection = new PickedTarget(getSite().getPage(), () -> page.saved().selected());
         dialogue = new Dialogue(page, Drafts.of(getSite().getWorkbenchWindow().getWorkbench()), selection::changed);
+        page.saved().onShow(target -> session().ifPresent(
+                session -> Reveal.show(getSite().getPage(), session, session.axis(), target)));
         getSite().setSelectionProvider(selection);
         return page.control();
     }

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Colours;
 import pitchstack.ui.views.coverage.Ink;
 import pitchstack.ui.views.coverage.LookHands;
 import pitchstack.ui.views.coverage.Looked;
@@ -24,7 +25,7 @@ final class BarCanvas implements Looked {
 
     BarCanvas(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);
-        canvas.setBackground(new Ink(canvas.getDisplay()).ground());
+        Colours.follow(canvas, () -> canvas.setBackground(new Ink(canvas.getDisplay()).ground()));
         canvas.addListener(SWT.Paint, this::paint);
         canvas.addListener(SWT.FocusIn, e -> canvas.redraw());
         canvas.addListener(SWT.FocusOut, e -> canvas.redraw());

@@ -9,6 +9,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import pitchstack.model.WearKind;
+import pitchstack.ui.views.Colours;
 
 /**
  * Small pictures of marks, hatched as in the drawing: one way where teeth are worn, both ways where they are barred. What
@@ -40,6 +41,11 @@ final class HatchImages {
 
     private static Image image(Control owner, WearKind kind, boolean dashed) {
         Image image = new Image(owner.getDisplay(), WIDTH, HEIGHT);
+        Colours.follow(owner, () -> paint(image, owner, kind, dashed));
+        return image;
+    }
+
+    private static void paint(Image image, Control owner, WearKind kind, boolean dashed) {
         GC gc = new GC(image);
         gc.setBackground(owner.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         gc.setForeground(owner.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
@@ -49,7 +55,6 @@ final class HatchImages {
         gc.setLineStyle(dashed ? SWT.LINE_DASH : SWT.LINE_SOLID);
         gc.drawRectangle(0, 0, WIDTH - 1, HEIGHT - 1);
         gc.dispose();
-        return image;
     }
 
     /** Lines within an area: rising ones, and falling ones too where it is crossed. */

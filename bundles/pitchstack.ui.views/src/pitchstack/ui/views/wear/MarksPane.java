@@ -16,7 +16,9 @@ import pitchstack.edit.Session;
 import pitchstack.edit.ToothMark;
 import pitchstack.model.Row;
 import pitchstack.model.WearKind;
+import pitchstack.model.WornRange;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.TableMenu;
 
 /** Marked and supposed teeth, and what can be done with them. */
 final class MarksPane {
@@ -34,8 +36,10 @@ final class MarksPane {
     /**
      * @param selectedRow the row to mark teeth of where none is chosen in the table; {@code null} where there is none
      * @param picked called with the line that is chosen, or with none
+     * @param reveal called with a range that shall be shown in the drawing
      */
-    MarksPane(Composite parent, Supplier<Row> selectedRow, Consumer<Optional<MarkItem>> picked) {
+    MarksPane(Composite parent, Supplier<Row> selectedRow, Consumer<Optional<MarkItem>> picked,
+            Consumer<WornRange> reveal) {
         this.selectedRow = selectedRow;
         pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(pane);
@@ -56,10 +60,22 @@ final class MarksPane {
             picked.accept(item);
         });
         table.control().addListener(SWT.KeyDown, this::key);
+        menu(reveal);
         table.control().addListener(SWT.FocusIn, e -> {
             table.chooseFirst();
             update();
         });
+    }
+
+    private void menu(Consumer<WornRange> reveal) {
+        new TableMenu(table.control())
+                .add("Show in &Drawing", 0, () -> table.chosen().flatMap(MarkItem::range).isPresent(),
+                        () -> table.chosen().flatMap(MarkItem::range).ifPresent(reveal))
+                .add("&Mark…", SWT.INSERT, () -> true, this::add)
+                .add("S&uppose…", SWT.SHIFT | SWT.INSERT, () -> true, this::suppose)
+                .add("De&lete", SWT.DEL, this::delete)
+                .add("&Keep as Marks", 0, keep::isEnabled, () -> new MarkEdits(session).keep())
+                .add("F&orget", 0, forget::isEnabled, () -> new MarkEdits(session).forget());
     }
 
     private static Button button(Composite parent, String text, String tooltip, Runnable action) {

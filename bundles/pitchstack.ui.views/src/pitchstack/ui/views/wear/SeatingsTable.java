@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.TableItem;
 import pitchstack.core.coverage.RowSeatings;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Columns;
+import pitchstack.ui.views.TableMenu;
 
 /** The most used teeth of every row. */
 final class SeatingsTable {
@@ -21,6 +22,7 @@ final class SeatingsTable {
         columns = new Columns(table, 1, "Row", "Most used", "Times\t", "Unused\t");
         table.setToolTipText("The most used teeth of each row, how often they are seated, and how many are never used.");
         table.addListener(SWT.Selection, e -> picked.run());
+        new TableMenu(table);
     }
 
     Table control() {

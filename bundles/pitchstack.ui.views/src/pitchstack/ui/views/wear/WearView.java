@@ -18,6 +18,7 @@ import pitchstack.model.Stage;
 import pitchstack.model.WornRange;
 import pitchstack.ui.views.AxisView;
 import pitchstack.ui.views.EditorSelection;
+import pitchstack.ui.views.Reveal;
 
 /** The Wear view: marked and supposed teeth with what they cost, and how often each tooth will be seated. */
 public final class WearView extends AxisView {
@@ -37,7 +38,8 @@ public final class WearView extends AxisView {
         book = new PageBook(parent, SWT.NONE);
         sash = new SashForm(book, SWT.HORIZONTAL);
         selection = new EditorSelection(getSite().getPage(), this::selected);
-        marks = new MarksPane(sash, this::selectedRow, this::picked);
+        marks = new MarksPane(sash, this::selectedRow, this::picked, range -> session().ifPresent(
+                session -> Reveal.show(getSite().getPage(), session, session.axis(), range)));
         cost = new WhatIfWork(sash);
         sash.setWeights(4, 3);
         seatings = new SeatingsWork(book);

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import pitchstack.ui.views.Colours;
 import pitchstack.ui.views.Commands;
 
 /** What the welcome page shows: what the program is for, what to begin with, the examples, and the cautions. */
@@ -45,7 +46,8 @@ final class WelcomePage {
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         content = new Composite(scroll, SWT.NONE);
-        content.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        Colours.follow(content,
+                () -> content.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND)));
         content.setBackgroundMode(SWT.INHERIT_FORCE);
         resources = new LocalResourceManager(JFaceResources.getResources(), content);
         GridLayoutFactory.swtDefaults().margins(MARGIN, MARGIN).spacing(0, LINE_GAP).applyTo(content);
@@ -61,7 +63,7 @@ final class WelcomePage {
         heading("Begin", 1.3);
         begin("Take the first tour, on the cross-cut fence", Commands.TOUR);
         begin("Design a new stack from travel and finest step…", Commands.DESIGN);
-        begin("New stack, to be changed", Commands.NEW);
+        begin("Start from a small ready stack, and change it", Commands.NEW);
         begin("Open a file…", Commands.ASK_AND_OPEN);
         begin("Read the user guide", Commands.GUIDE);
         List<Example> examples = commands.offers(Commands.OPEN_COPY) ? Example.all() : List.of();

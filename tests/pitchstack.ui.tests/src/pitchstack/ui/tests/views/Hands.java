@@ -26,9 +26,11 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
+import pitchstack.edit.start.ShopDefaults.Theme;
+import pitchstack.ui.views.preferences.WindowColours;
 
 /** Eyes and fingers of a person at the window: waits, finds controls, presses real keys, and keeps pictures. */
-final class Hands {
+public final class Hands {
     private static final long PATIENCE_MS = 5000;
 
     private final Display display = Display.getCurrent();
@@ -55,6 +57,22 @@ final class Hands {
                 pause();
             }
         }
+    }
+
+    /** Has the system colour all windows, and waits until it has. */
+    public void colours(Theme theme) {
+        boolean dark = theme == Theme.DARK;
+        WindowColours.change(theme);
+        long end = System.currentTimeMillis() + PATIENCE_MS;
+        while (display.getSystemColor(SWT.COLOR_LIST_BACKGROUND).getRed() < 128 != dark) {
+            assertTrue(System.currentTimeMillis() < end, "waited in vain for the colours " + theme);
+            display.timerExec(5, () -> { });
+            // The toolkit takes up new colours before it sleeps, and not while it is only asked for events.
+            if (!display.readAndDispatch()) {
+                display.sleep();
+            }
+        }
+        settle();
     }
 
     private static void pause() {

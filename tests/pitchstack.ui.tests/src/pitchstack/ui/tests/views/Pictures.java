@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.tests.views;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.graphics.Rectangle;
@@ -16,19 +20,27 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
+import org.eclipse.ui.views.IViewDescriptor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.Edit;
 import pitchstack.edit.Session;
+import pitchstack.edit.start.ShopDefaults.Theme;
 import pitchstack.model.Stage;
 import pitchstack.ui.views.welcome.Examples;
 
-/** Takes the pictures of the user guide. It is no test of anything and is run by {@code releng/pictures} alone. */
+/**
+ * Takes the pictures of the user guide. It is no test of anything and is run by {@code releng/pictures} alone. A new view
+ * needs a line in {@link #VIEWS}; a view of the workbench that is in no line is reported. To look at all of them in other
+ * colours or sizes, set {@code pictures.theme} to DARK, or {@code pictures.width} and {@code pictures.height}.
+ */
 class Pictures {
     /** Something for the checks to find. */
     private record FewTeeth(Stage stage) implements Edit {
@@ -43,8 +55,26 @@ class Pictures {
         }
     }
 
-    private static final int WIDTH = 1280;
-    private static final int HEIGHT = 800;
+    /**
+     * A view.
+     *
+     * @param id its id
+     * @param name of the picture
+     * @param waitMs how long its work takes at most
+     */
+    private record View(String id, String name, int waitMs) { }
+
+    /** All views but those that are pictured with something done in them first. */
+    private static final List<View> VIEWS = List.of(new View("org.eclipse.ui.views.PropertySheet", "properties", 500),
+            new View("org.eclipse.ui.views.ContentOutline", "outline", 500),
+            new View("pitchstack.ui.views.list", "target-list", 2500), new View("pitchstack.ui.views.wear", "wear", 2500),
+            new View("pitchstack.ui.views.runs", "measurements", 2500));
+    /** Those, and the guide itself. */
+    private static final List<String> OTHERS = List.of("pitchstack.ui.views.target", "pitchstack.ui.views.coverage",
+            "pitchstack.ui.views.findings", "pitchstack.ui.views.tour", "pitchstack.ui.views.guide",
+            "pitchstack.ui.views.accuracy");
+    private static final int WIDTH = Integer.getInteger("pictures.width", 1280);
+    private static final int HEIGHT = Integer.getInteger("pictures.height", 800);
 
     private final Hands hands = new Hands();
     private final File folder = new File(System.getProperty("pictures", "target/pictures"));
@@ -53,6 +83,7 @@ class Pictures {
     @BeforeEach
     void open(@TempDir Path temporary) {
         bench = new Bench(temporary);
+        hands.colours(Theme.valueOf(System.getProperty("pictures.theme", "LIGHT")));
         bench.shell().setBounds(0, 0, WIDTH, HEIGHT);
         bench.page().resetPerspective();
         hands.settle();
@@ -116,22 +147,40 @@ class Pictures {
         waitFor(500);
         keepPart("findings");
         session.history().undo();
-        for (Map.Entry<String, String> view : Map.of("org.eclipse.ui.views.PropertySheet", "properties",
-                "org.eclipse.ui.views.ContentOutline", "outline").entrySet()) {
-            bench.view(view.getKey());
-            waitFor(500);
-            keepPart(view.getValue());
-        }
-        for (Map.Entry<String, String> view : Map.of("pitchstack.ui.views.list", "target-list",
-                "pitchstack.ui.views.wear", "wear").entrySet()) {
-            if (PlatformUI.getWorkbench().getViewRegistry().find(view.getKey()) != null) {
-                bench.view(view.getKey());
-                waitFor(2500);
-                keepPart(view.getValue());
-            }
+        for (View view : VIEWS) {
+            bench.view(view.id());
+            waitFor(view.waitMs());
+            keepPart(view.name());
         }
         bench.command("pitchstack.ui.views.showTour", Map.of());
         keepPart("tour");
+    }
+
+    /** Two pages of the view Accuracy, as large as the window. */
+    @Test
+    void ofTheAccuracy() {
+        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
+        IViewPart view = bench.view("pitchstack.ui.views.accuracy");
+        bench.page().toggleZoom(bench.page().getReference(view));
+        for (Map.Entry<String, String> page : Map.of("Budget", "accuracy", "Preload", "accuracy-preload").entrySet()) {
+            for (ToolBar bar : hands.all(bench.shell(), ToolBar.class, ToolBar::isVisible)) {
+                List<ToolItem> pages = Arrays.stream(bar.getItems())
+                        .filter(item -> List.of("Budget", "Travel", "Preload", "Warmth").contains(item.getText())).toList();
+                pages.forEach(item -> item.setSelection(item.getText().equals(page.getKey())));
+                pages.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection, new Event()));
+            }
+            waitFor(2500);
+            keepPart(page.getValue());
+        }
+        bench.page().toggleZoom(bench.page().getReference(view));
+    }
+
+    /** The workbench's own views besides ours are of its, and nobody is shown them. */
+    @Test
+    void leaveOutNoView() {
+        List<String> pictured = Stream.concat(VIEWS.stream().map(View::id), OTHERS.stream()).toList();
+        assertEquals(List.of(), Stream.of(PlatformUI.getWorkbench().getViewRegistry().getViews())
+                .map(IViewDescriptor::getId).filter(id -> id.startsWith("pitchstack.") && !pictured.contains(id)).toList());
     }
 
     @Test

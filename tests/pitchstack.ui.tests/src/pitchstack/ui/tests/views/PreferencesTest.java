@@ -18,9 +18,17 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.IPreferenceNode;
 import org.eclipse.swt.SWT;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -176,6 +184,47 @@ class PreferencesTest {
         assertTrue(luminance(light[0]) > 0.8, "a light ground: " + light[0]);
         assertTrue((luminance(dark[1]) + 0.05) / (luminance(dark[0]) + 0.05) >= 4.5, "text can be read: " + dark[1]);
         assertTrue((luminance(light[0]) + 0.05) / (luminance(light[1]) + 0.05) >= 4.5, "text can be read: " + light[1]);
+    }
+
+    /** The ground of the drawing and of a strip, and a folder of tabs, which belongs to the platform. */
+    private List<RGB> grounds() {
+        return Stream.of(hands.the(bench.shell(), FigureCanvas.class, canvas -> true),
+                hands.the(bench.shell(), Canvas.class, canvas -> !(canvas instanceof FigureCanvas)
+                        && canvas.getClass() == Canvas.class && (canvas.getStyle() & SWT.BORDER) != 0),
+                hands.the(bench.shell(), CTabFolder.class, folder -> true)).map(this::ground).toList();
+    }
+
+    /** The colour of a control's last pixel but one, as it is seen. */
+    private RGB ground(Control control) {
+        Rectangle seen = control.getDisplay().map(control.getParent(), null, control.getBounds());
+        Image image = new Image(control.getDisplay(), 1, 1);
+        GC gc = new GC(control.getDisplay());
+        gc.copyArea(image, seen.x + seen.width - 4, seen.y + seen.height - 4);
+        gc.dispose();
+        ImageData data = image.getImageData();
+        image.dispose();
+        return data.palette.getRGB(data.getPixel(0, 0));
+    }
+
+    @Test
+    void changesTheColoursOfWindowsThatAreOpen() throws IOException {
+        bench.openFence();
+        bench.view("pitchstack.ui.views.coverage");
+        hands.colours(ShopDefaults.Theme.LIGHT);
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > 0.6), "light: " + grounds());
+        preferences(dialog -> {
+            choose(dialog, "Colours", 2);
+            accept(dialog);
+        });
+        hands.colours(ShopDefaults.Theme.DARK);
+        hands.picture(bench.shell(), "dark");
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) < 0.1), "dark: " + grounds());
+        preferences(dialog -> {
+            choose(dialog, "Colours", 1);
+            accept(dialog);
+        });
+        hands.colours(ShopDefaults.Theme.LIGHT);
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > 0.6), "light again: " + grounds());
     }
 
     private static RGB[] coloursOf(String theme) throws IOException, InterruptedException {

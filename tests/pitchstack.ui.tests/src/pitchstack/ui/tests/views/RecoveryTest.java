@@ -12,6 +12,7 @@ import java.time.Year;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -29,6 +30,7 @@ import pitchstack.edit.MoveStage;
 import pitchstack.edit.Session;
 import pitchstack.model.Positioner;
 import pitchstack.model.file.StackFile;
+import pitchstack.ui.views.recovery.Owner;
 import pitchstack.ui.views.recovery.Recovery;
 import pitchstack.ui.views.recovery.UnsavedCopies;
 
@@ -65,7 +67,12 @@ class RecoveryTest {
     }
 
     private Path copy() throws IOException {
-        return UnsavedCopies.beside(file());
+        return UnsavedCopies.beside(file(), Owner.self());
+    }
+
+    /** Where a program kept a file's work that runs no more: one of this program's number, begun at another time. */
+    private static Path left(Path file) {
+        return UnsavedCopies.beside(file, new Owner(Owner.self().process(), 1));
     }
 
     private Session changed() throws IOException {
@@ -107,18 +114,28 @@ class RecoveryTest {
         Positioner work = EcoreUtil.copy(session.positioner());
         byte[] kept = Files.readAllBytes(copy());
         bench.clear();
-        Files.write(copy(), kept);
+        Files.write(left(file()), kept);
         return work;
+    }
+
+    /** Opens the file again and does something in the dialog that comes up then. */
+    private Session reopen(Consumer<Shell> fill) {
+        boolean[] asked = new boolean[1];
+        Session[] opened = new Session[1];
+        new Modal(hands).during(TITLE, () -> {
+            opened[0] = bench.reopen("fence");
+            hands.until("it is asked", () -> asked[0]);
+        }, dialog -> {
+            asked[0] = true;
+            fill.accept(dialog);
+        });
+        return opened[0];
     }
 
     @Test
     void offersWhatAKilledProgramLeftAndTakesItOverAsOneChange() throws IOException {
         Positioner work = killed();
-        Session[] session = new Session[1];
-        new Modal(hands).during(TITLE, () -> {
-            session[0] = bench.reopen("fence");
-            hands.settle();
-        }, dialog -> {
+        Session session = reopen(dialog -> {
             String said = said(dialog);
             assertTrue(said.contains("“fence.pitchstack”") && said.contains("in 2 places")
                     && said.contains("stage “Rack”, index: 0 → 12"), said);
@@ -126,39 +143,70 @@ class RecoveryTest {
             hands.picture(dialog, "recover");
             answer(dialog, "Recover");
         });
-        assertTrue(EcoreUtil.equals(work, session[0].positioner()));
+        assertTrue(EcoreUtil.equals(work, session.positioner()));
         assertTrue(bench.editor().isDirty());
-        session[0].history().undo();
-        assertEquals(0, session[0].analysis().current().index(0), "and back to the file");
+        session.history().undo();
+        assertEquals(0, session.analysis().current().index(0), "and back to the file");
     }
 
     @Test
     void discardsWhatIsNotWanted() throws IOException {
         killed();
-        new Modal(hands).during(TITLE, () -> {
-            bench.reopen("fence");
-            hands.settle();
-        }, dialog -> answer(dialog, "Discard"));
+        reopen(dialog -> answer(dialog, "Discard"));
         assertFalse(bench.editor().isDirty());
-        Path copy = copy();
+        Path copy = left(file());
         hands.until("the copy is gone", () -> Files.notExists(copy));
+    }
+
+    /** Each keeps its own; what the other program has not saved is nobody else's, and stays. */
+    @Test
+    void leavesTheWorkOfAnotherRunningProgramAlone() throws IOException {
+        ProcessHandle other = ProcessHandle.current().parent().orElseThrow();
+        Path theirs = UnsavedCopies.beside(file(), new Owner(other.pid(),
+                other.info().startInstant().orElseThrow().toEpochMilli()));
+        killed();
+        Files.move(left(file()), theirs);
+        bench.reopen("fence");
+        long end = System.currentTimeMillis() + 1000;
+        while (System.currentTimeMillis() < end) {
+            hands.settle();
+        }
+        assertEquals(0, questions());
+        Session session = bench.editor().getAdapter(Session.class);
+        session.run(new MoveStage(session.axis().getStages().get(0), 3));
+        Path own = copy();
+        hands.until("the own work is kept", () -> Files.exists(own));
+        assertEquals(12, StackFile.load(theirs).positioner().getAxes().get(0).getStages().get(0).getIndex());
+        bench.clear();
+        assertTrue(Files.exists(theirs));
+    }
+
+    /** Taken over, it is this program's own, so that a third one leaves it alone. */
+    @Test
+    void keepsRecoveredWorkAsItsOwn() throws IOException {
+        killed();
+        reopen(dialog -> answer(dialog, "Recover"));
+        Path left = left(file());
+        Path own = copy();
+        hands.until("it is kept anew", () -> Files.exists(own) && Files.notExists(left));
     }
 
     @Test
     void asksOneThingAfterAnother() throws IOException {
-        Path other = UnsavedCopies.beside(folder.toRealPath().resolve("other.pitchstack"));
+        Path second = folder.toRealPath().resolve("other.pitchstack");
+        Path other = UnsavedCopies.beside(second, Owner.self());
         killed();
         Session session = bench.open("other", Stacks.plate());
         session.run(new MoveStage(session.axis().getStages().get(0), 12));
         hands.until("the work is kept", () -> Files.exists(other));
         byte[] kept = Files.readAllBytes(other);
         bench.clear();
-        Files.write(other, kept);
+        Files.write(left(second), kept);
         IEclipsePreferences list = InstanceScope.INSTANCE.getNode("pitchstack.unsaved");
-        list.put(copy().toString(), file().toString());
-        list.put(other.toString(), folder.toRealPath().resolve("other.pitchstack").toString());
+        list.put(left(file()).toString(), file().toString());
+        list.put(left(second).toString(), second.toString());
         List<Integer> open = new ArrayList<>();
-        Modal second = new Modal(hands);
+        Modal next = new Modal(hands);
         new Modal(hands).during(TITLE, () -> {
             Recovery.begin(bench.page().getWorkbenchWindow());
             hands.until("both are asked", () -> open.size() == 2);
@@ -166,14 +214,14 @@ class RecoveryTest {
             open.add(questions());
             answer(first, "Discard");
             hands.until("the first is answered", first::isDisposed);
-            second.expect(TITLE, dialog -> {
+            next.expect(TITLE, dialog -> {
                 open.add(questions());
                 answer(dialog, "Discard");
             });
         });
-        second.check(TITLE);
+        next.check(TITLE);
         assertEquals(List.of(1, 1), open, "questions open at once");
-        hands.until("both are dropped", () -> Files.notExists(other) && listed() == 0);
+        hands.until("both are dropped", () -> Files.notExists(left(second)) && listed() == 0);
     }
 
     private static int questions() {

@@ -9,7 +9,7 @@ import pitchstack.model.Positioner;
 import pitchstack.model.Target;
 
 /** Documents to test with. */
-final class Stacks {
+public final class Stacks {
     private Stacks() {
     }
 
@@ -17,7 +17,7 @@ final class Stacks {
      * A 5 mm rack and a 4.9 mm stage, both at index 0, for steps of 0.1 mm, with a tolerance of 0.05 mm; two saved
      * targets.
      */
-    static Positioner millimetres() {
+    public static Positioner millimetres() {
         Positioner positioner = NewStack.positioner();
         Axis axis = positioner.getAxes().get(0);
         axis.getTargets().add(target("First hole", "10.1 mm", null));

@@ -8,14 +8,16 @@ import pitchstack.core.stack.ShiftLimit;
 import pitchstack.core.stack.Wear;
 
 /** Which settings of an axis may be measured: in range, not over barred teeth, within the stops and the shift limits. */
-final class Allowed {
+public final class Allowed {
     private final AxisSpec axis;
 
-    Allowed(AxisSpec axis) {
+    /** For an axis. */
+    public Allowed(AxisSpec axis) {
         this.axis = axis;
     }
 
-    boolean allows(Setting setting) {
+    /** Whether a setting, with an index for every stage, may be measured. */
+    public boolean allows(Setting setting) {
         for (int j = 0; j < axis.stages().size(); j++) {
             if (!axis.stages().get(j).rows().indices().contains(setting.index(j))) {
                 return false;
@@ -42,7 +44,7 @@ final class Allowed {
      * The allowed setting nearest to one with a stage at an index: only this stage moves, towards where it stands in the
      * home setting, which it is if nothing else is allowed.
      */
-    Setting towards(Setting home, int stage, int index) {
+    public Setting towards(Setting home, int stage, int index) {
         IndexRange range = axis.stages().get(stage).rows().indices();
         int from = range.isEmpty() ? home.index(stage) : range.clamp(index);
         int step = Integer.signum(home.index(stage) - from);

@@ -3,6 +3,9 @@ package pitchstack.core.accuracy.total;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import pitchstack.core.accuracy.material.Expansion;
 import pitchstack.core.accuracy.thermal.Temperature;
 
@@ -24,8 +27,20 @@ public record AxisAccuracy(List<StageAccuracy> stages, double sharedScale, Optio
      *
      * @param covariances of the relative pitch corrections, stages in order
      * @param degreesOfFreedom of the run
+     * @param stages those whose pitch was fitted, counted from the lowest, 0; covariances of others mean nothing
      */
-    public record Fitted(double[][] covariances, double degreesOfFreedom) { }
+    public record Fitted(double[][] covariances, double degreesOfFreedom, Set<Integer> stages) {
+        /** Copies the set. */
+        public Fitted {
+            stages = Set.copyOf(stages);
+        }
+
+        /** The pitch of every stage was fitted. */
+        public Fitted(double[][] covariances, double degreesOfFreedom) {
+            this(covariances, degreesOfFreedom,
+                    IntStream.range(0, covariances.length).boxed().collect(Collectors.toUnmodifiableSet()));
+        }
+    }
 
     /** Copies the list and checks the numbers. */
     public AxisAccuracy {

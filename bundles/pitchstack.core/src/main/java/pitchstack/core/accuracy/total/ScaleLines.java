@@ -37,15 +37,15 @@ final class ScaleLines {
     private void addStage(int number, int index) {
         StageAccuracy stage = axis.stages().get(number);
         CountedFace face = new CountedFace(stage.rows());
-        if (axis.fitted().isPresent()) {
+        if (axis.fitted().isPresent() && axis.fitted().get().stages().contains(number)) {
             double variance = axis.fitted().get().covariances()[number][number];
-            add(new Contribution("Fitted pitch of " + stage.title(), Method.TYPE_A, Distribution.STUDENT,
+            add(new Contribution(Cause.FITTED_PITCH.name(stage.title()), Method.TYPE_A, Distribution.STUDENT,
                     Math.sqrt(variance), stage.pitchM() * face.basePitches(index), axis.fitted().get().degreesOfFreedom(),
                     Persistence.REPEATS), "", number);
         } else {
-            add("Base row of " + stage.title(), stage, stage.base().length(), face.basePitches(index), index);
+            add(Cause.BASE_ROW.name(stage.title()), stage, stage.base().length(), face.basePitches(index), index);
         }
-        add("Rider row of " + stage.title(), stage, stage.rider().length(), face.riderPitches(index),
+        add(Cause.RIDER_ROW.name(stage.title()), stage, stage.rider().length(), face.riderPitches(index),
                 (int) Math.ceil(Math.abs(face.riderPitches(index))));
     }
 

@@ -41,7 +41,7 @@ public final class SettingBudget {
         if (!axis.rotary()) {
             budget.others.addAll(WarmthLines.of(axis, setting));
         }
-        budget.add(Contribution.believed("Datum", Distribution.NORMAL, axis.datumM()));
+        budget.add(Contribution.believed(Cause.DATUM.name(""), Distribution.NORMAL, axis.datumM()));
         List<Contribution> all = new ArrayList<>(budget.scales.lines());
         all.addAll(budget.others);
         return new Budget(all, budget.scales.correlations());
@@ -55,12 +55,12 @@ public final class SettingBudget {
         Optional<TwoFlankLaw.Point> held = held(stage, engaged);
         double partly = held.map(point -> point.spreadM() / averaged(stage, engaged)).orElse(1.0);
         Double mapped = stage.mappedM().get(index);
-        add(mapped != null ? Contribution.believed("Mapped error of " + stage.title(), Distribution.NORMAL, mapped)
-                : Contribution.believed("Teeth of " + stage.title(), Distribution.NORMAL,
+        add(mapped != null ? Contribution.believed(Cause.MAPPED.name(stage.title()), Distribution.NORMAL, mapped)
+                : Contribution.believed(Cause.TEETH.name(stage.title()), Distribution.NORMAL,
                         ToothErrors.spreadM(stage, index) * partly));
-        add(Contribution.believed("Seat of " + stage.title(), Distribution.NORMAL,
+        add(Contribution.believed(Cause.SEAT.name(stage.title()), Distribution.NORMAL,
                 stage.seatM() / Math.sqrt(2.0 * engaged) * partly).that(Persistence.VARIES));
-        held.ifPresent(point -> add(Contribution.believed("Friction of " + stage.title(), Distribution.RECTANGULAR,
+        held.ifPresent(point -> add(Contribution.believed(Cause.FRICTION.name(stage.title()), Distribution.RECTANGULAR,
                 point.deadBandM()).that(Persistence.VARIES)));
     }
 

@@ -26,10 +26,11 @@ final class WarmthLines {
         double riseK = axis.temperature().overReferenceK();
         double perK = chain.stream().mapToDouble(part -> part.lengthM() * part.expansion().perK()).sum();
         List<Contribution> lines = new ArrayList<>();
-        lines.add(Contribution.believed("Temperature", Distribution.NORMAL, doubtK).times(perK).that(Persistence.VARIES));
+        lines.add(Contribution.believed(Cause.TEMPERATURE.name(""), Distribution.NORMAL, doubtK).times(perK)
+                .that(Persistence.VARIES));
         for (Map.Entry<Expansion, Double> one : Growth.byMaterial(chain).entrySet()) {
             Expansion expansion = one.getKey();
-            String name = String.format(Locale.ROOT, "Expansion of %.1f ppm/K", expansion.perK() * 1e6);
+            String name = Cause.EXPANSION.name(String.format(Locale.ROOT, "%.1f ppm/K", expansion.perK() * 1e6));
             lines.add(Contribution.believed(name, Distribution.NORMAL, expansion.uncertaintyPerK())
                     .times(one.getValue() * riseK));
             lines.add(Contribution.secondOrder(name + " × temperature", expansion.uncertaintyPerK(), doubtK)

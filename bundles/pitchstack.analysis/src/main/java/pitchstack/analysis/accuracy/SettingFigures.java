@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.analysis.accuracy;
+
+import java.util.List;
+import pitchstack.core.accuracy.budget.BudgetResult;
+import pitchstack.core.stack.Setting;
+
+/**
+ * How well one setting is known. All sizes are metres, on a rotary axis radians.
+ *
+ * @param setting which
+ * @param position where the carriage stands, in counts of the axis's scale
+ * @param result the budget combined and expanded to 95 %
+ */
+public record SettingFigures(Setting setting, long position, BudgetResult result) {
+    /** The contributions, largest share first. */
+    public List<BudgetLine> lines() {
+        return result.lines().stream().map(BudgetLine::of)
+                .sorted((a, b) -> Double.compare(b.share(), a.share())).toList();
+    }
+
+    /** u, the combined standard uncertainty. */
+    public double combinedM() {
+        return result.combined();
+    }
+
+    /** U = k·u, which holds the position with 95 % probability. */
+    public double expandedM() {
+        return result.expanded();
+    }
+}

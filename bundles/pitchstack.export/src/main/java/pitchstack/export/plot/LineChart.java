@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.export.plot;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.util.Locale;
+import java.util.function.Consumer;
+import org.knowm.xchart.AnnotationLine;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
+import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** Lines, points and bands over numbers, in our colours. */
+final class LineChart {
+    private static final float LINE = 2f;
+    private static final float HAIR = 1f;
+    private static final float DASH = 6f;
+    private static final double GRID_PART = 0.15;
+    private static final double BORDER_PART = 0.5;
+    private static final double PLOT_PART = 0.97;
+    /** Of the height of the text. */
+    private static final double MARKER_PART = 0.6;
+    private static final double LEGEND_PART = 0.6;
+    /** So that numbers along the bottom stand apart. */
+    private static final int TICKS_APART = 6;
+    /** What is left free around points, as a part of their range. */
+    private static final double ROOM = 0.06;
+
+    private final XYChart chart;
+    private final PlotLook look;
+
+    /** @param x title of the axis across, with its unit */
+    LineChart(PlotLook look, String x, String y) {
+        this.look = look;
+        chart = new XYChart(look.width(), look.height());
+        chart.setXAxisTitle(x);
+        chart.setYAxisTitle(y);
+        style(chart.getStyler());
+    }
+
+    private void style(XYStyler s) {
+        Palette p = look.palette();
+        Font font = font(look);
+        s.setBaseFont(font).setChartBackgroundColor(new Color(p.ground())).setChartFontColor(new Color(p.text()));
+        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground())).setLegendBorderColor(new Color(p.ground()))
+                .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
+                .setLegendPadding((int) (look.textPt() * LEGEND_PART));
+        s.setPlotBackgroundColor(new Color(p.ground())).setPlotBorderColor(p.faint(p.text(), BORDER_PART))
+                .setPlotContentSize(PLOT_PART).setChartPadding((int) (look.textPt() / 2))
+                .setMarkerSize((int) (look.textPt() * MARKER_PART));
+        s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2)).setPlotMargin(0)
+                .setAxisTitleFont(font).setAxisTickLabelsFont(font).setAxisTickLabelsColor(new Color(p.text()))
+                .setAxisTickMarksColor(p.faint(p.text(), BORDER_PART)).setLocale(Locale.ROOT);
+        s.setxAxisTickLabelsFormattingFunction(Figures::plain);
+        s.setyAxisTickLabelsFormattingFunction(Figures::plain);
+        s.setXAxisTickMarkSpacingHint((int) (TICKS_APART * look.textPt()));
+        s.setErrorBarsColorSeriesColor(true);
+        s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE, BasicStroke.CAP_BUTT,
+                BasicStroke.JOIN_ROUND, HAIR, new float[] {2, 2}, 0));
+    }
+
+    static Font font(PlotLook look) {
+        return new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(look.textPt());
+    }
+
+    XYChart xchart() {
+        return chart;
+    }
+
+    XYStyler styler() {
+        return chart.getStyler();
+    }
+
+    /**
+     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one more, on
+     * the line between the first two, they do not, and it takes round numbers.
+     */
+    XYSeries line(String name, double[] x, double[] y, int colour, boolean dashed) {
+        return marked(name, oneMore(x), oneMore(y), null, colour, dashed, SeriesMarkers.NONE);
+    }
+
+    private static double[] oneMore(double[] values) {
+        double[] more = new double[values.length + 1];
+        System.arraycopy(values, 0, more, 1, values.length);
+        more[0] = values[0];
+        more[1] = values[0] + (values[1] - values[0]) / 3;
+        return more;
+    }
+
+    /**
+     * A line with marks.
+     *
+     * @param spread half the length of the bar on each mark, or null for none
+     */
+    XYSeries marked(String name, double[] x, double[] y, double[] spread, int colour, boolean dashed, Marker marker) {
+        XYSeries series = chart.addSeries(name, x, y, spread);
+        series.setMarker(marker).setMarkerColor(new Color(colour));
+        series.setLineColor(new Color(colour)).setLineStyle(stroke(dashed));
+        return series;
+    }
+
+    /** Marks without a line. */
+    XYSeries points(String name, double[] x, double[] y, int colour, Marker marker) {
+        XYSeries series = marked(name, x, y, null, colour, false, marker);
+        series.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
+        return series;
+    }
+
+    /** A band of a faint colour between two lines over the same x; it has no line in the legend. */
+    void band(String name, double[] x, double[] low, double[] high, int colour, double part) {
+        int n = x.length;
+        double[] around = new double[2 * n];
+        double[] edge = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            around[i] = x[i];
+            edge[i] = high[i];
+            around[2 * n - 1 - i] = x[i];
+            edge[2 * n - 1 - i] = low[i];
+        }
+        XYSeries series = chart.addSeries(name, around, edge);
+        series.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
+        series.setFillColor(look.palette().faint(colour, part));
+        series.setLineColor(look.palette().faint(colour, part));
+        series.setMarker(SeriesMarkers.NONE);
+        series.setShowInLegend(false);
+    }
+
+    /** Shows a range of both axes, with some room around it. */
+    void show(double lowX, double highX, double lowY, double highY) {
+        double x = room(lowX, highX);
+        double y = room(lowY, highY);
+        styler().setXAxisMin(lowX - x).setXAxisMax(highX + x).setYAxisMin(lowY - y).setYAxisMax(highY + y);
+    }
+
+    private static double room(double low, double high) {
+        return high > low ? ROOM * (high - low) : 1;
+    }
+
+    /** A dotted line straight up at a place. */
+    void mark(double x) {
+        chart.addAnnotation(new AnnotationLine(x, true, false));
+    }
+
+    private static BasicStroke stroke(boolean dashed) {
+        return dashed ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {DASH, DASH / 2}, 0)
+                : new BasicStroke(LINE, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+
+    Picture draw() {
+        return paint(look, g -> chart.paint(g, look.width(), look.height()));
+    }
+
+    /** Paints into memory with as many pixels to a point as are asked for. */
+    static Picture paint(PlotLook look, Consumer<Graphics2D> painter) {
+        BufferedImage image = new BufferedImage((int) Math.round(look.width() * look.scale()),
+                (int) Math.round(look.height() * look.scale()), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        try {
+            g.scale(look.scale(), look.scale());
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            painter.accept(g);
+        } finally {
+            g.dispose();
+        }
+        return Picture.of(image);
+    }
+}
