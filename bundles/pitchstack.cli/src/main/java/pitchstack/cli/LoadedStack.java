@@ -128,11 +128,6 @@ final class LoadedStack {
         return AxisAnalysis.of(positioner, axis);
     }
 
-    /** What was read. */
-    Positioner positioner() {
-        return positioner;
-    }
-
     /**
      * One axis.
      *
@@ -171,11 +166,6 @@ final class LoadedStack {
         Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
         return new BadInputException("Nothing can be " + toBe + " on axis “" + analysis.spec().name()
                 + "” before this is mended: " + first.sentence() + " All findings: " + checkCommand());
-    }
-
-    /** The whole device. */
-    Positioner positioner() {
-        return positioner;
     }
 
     private Axis onlyAxis() throws BadInputException {
