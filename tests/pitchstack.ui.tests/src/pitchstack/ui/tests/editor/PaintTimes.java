@@ -13,6 +13,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,7 @@ class PaintTimes {
      */
     @Test
     void measures() throws IOException {
+        System.out.println("window of " + Display.getCurrent().getActiveShell().getSize());
         System.out.println("| stack | fitted | 4 px | 12 px | 60 px | 200 px |");
         measure("2 stages, 100 teeth", Stacks.rack(100));
         measure("2 stages, 1 000 teeth", Stacks.rack(1_000));
@@ -63,15 +65,16 @@ class PaintTimes {
         Desk.settle();
         int teeth = session.analysis().spec().stages().get(0).rows().base().teeth();
         StringBuilder line = new StringBuilder("| " + name + " |");
+        StringBuilder drag = new StringBuilder("| " + name + ", a step of a drag |");
         for (double size : TOOTH_PX) {
             Point body = new Sight(session).body(0);
             for (int notch = 0; notch < 80 && toothPx(teeth) < size; notch++) {
                 Desk.wheel(body.x, body.y, 1, SWT.MOD1);
             }
-            line.append(paint(Desk.canvas(), () -> { })).append(";")
-                    .append(paint(Desk.canvas(), () -> step(session))).append(" |");
+            line.append(paint(Desk.canvas(), () -> { })).append(" |");
+            drag.append(paint(Desk.canvas(), () -> step(session))).append(" |");
         }
-        System.out.println(line + " window " + Desk.canvas().getSize());
+        System.out.println(line + "\n" + drag);
         Desk.page().toggleZoom(Desk.page().getActivePartReference());
         Desk.closeAll();
     }
