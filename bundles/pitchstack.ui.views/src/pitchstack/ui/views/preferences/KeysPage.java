@@ -23,7 +23,8 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
     /** Id of this page. */
     public static final String ID = "pitchstack.ui.views.preferences.keys";
     private static final int ROWS_SHOWN = 18;
-    private static final int WIDTH = 680;
+    /** Room for all three columns; the dialog is as wide as the page that is shown first. */
+    static final int WIDTH = 680;
 
     private List<KeyList.Line> lines = List.of();
     private Table table;
