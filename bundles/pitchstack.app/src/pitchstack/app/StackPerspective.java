@@ -13,7 +13,7 @@ import org.eclipse.ui.PlatformUI;
 
 /**
  * The one arrangement of the window: the drawing in the middle, the outline on its left, the target and the list of
- * targets on its right, properties, findings, coverage and wear below. Views are named by id, so the plug-ins that bring
+ * targets on its right, properties, findings, coverage, wear and accuracy below. Views are named by id, so the plug-ins that bring
  * them need not be known here; one that is not installed is left out.
  */
 public final class StackPerspective implements IPerspectiveFactory {
@@ -26,6 +26,8 @@ public final class StackPerspective implements IPerspectiveFactory {
     private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
     private static final String COVERAGE_VIEW = "pitchstack.ui.views.coverage";
     private static final String WEAR_VIEW = "pitchstack.ui.views.wear";
+    private static final String RUNS_VIEW = "pitchstack.ui.views.runs";
+    private static final String ACCURACY_VIEW = "pitchstack.ui.views.accuracy";
     private static final String TOUR_VIEW = "pitchstack.ui.views.tour";
     private static final String GUIDE_VIEW = "pitchstack.ui.views.guide";
     /** At 1280 x 800 this leaves the drawing 650 x 450, the target 400 wide, and the outline 210. */
@@ -50,7 +52,7 @@ public final class StackPerspective implements IPerspectiveFactory {
         addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART, TARGET_VIEW,
                 LIST_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
         Optional<IFolderLayout> bottom = addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART,
-                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW);
+                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW, ACCURACY_VIEW, RUNS_VIEW);
         if (narrow && bottom.isPresent()) {
             bottom.get().addView(IPageLayout.ID_OUTLINE);
             layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

@@ -23,7 +23,7 @@ final class EditorActions {
     EditorActions(StackEditor editor) {
         undo = new UndoAction(editor);
         redo = new RedoAction(editor);
-        delete = new DeleteElement(editor.session(), editor.getEditorSite());
+        delete = new DeleteElement(editor.session(), editor.getEditorSite(), editor::selectedStop);
         clips = List.of(new ClipAction(editor, ActionFactory.CUT, "Cu&t"),
                 new ClipAction(editor, ActionFactory.COPY, "&Copy"), new ClipAction(editor, ActionFactory.PASTE, "&Paste"));
         byId = Stream.concat(Stream.of(undo, redo, delete), clips.stream())

@@ -47,7 +47,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
             return words(axis.getName(), SideView.position(analysis, analysis.current()));
         }
         if (element instanceof Stage stage) {
-            return words(stage.getName(), text(stage.getPitch()) + ", index " + StageWords.signed(stage.getIndex()));
+            return words(stage.getName(), StageWords.pitch(stage) + ", index " + StageWords.signed(stage.getIndex()));
         }
         if (element instanceof Row row) {
             boolean base = row.eContainmentFeature() == Literals.STAGE__BASE_ROW;
@@ -56,7 +56,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         if (element instanceof WornRange range) {
             return words(MarkWords.of(range), text(range.getNote()));
         }
-        return element instanceof Target target ? words("target " + text(target.getName()), text(target.getPosition()))
+        return element instanceof Target target ? words("◇ " + text(target.getName()), text(target.getPosition()))
                 : words(String.valueOf(element), "");
     }
 

@@ -28,6 +28,7 @@ import pitchstack.ui.editor.files.Saving;
 import pitchstack.ui.editor.files.Shop;
 import pitchstack.ui.editor.files.UntitledInput;
 import pitchstack.ui.editor.parts.HistoryCommandStack;
+import pitchstack.ui.editor.parts.StopMark;
 
 /** The editor of one document. */
 public final class StackEditor extends EditorPart {
@@ -96,6 +97,11 @@ public final class StackEditor extends EditorPart {
     /** What is seen and can be zoomed. */
     public StackPage page() {
         return page;
+    }
+
+    /** The stop that is selected in the drawing, if one is. */
+    Optional<StopMark> selectedStop() {
+        return page == null ? Optional.empty() : page.selectedStop();
     }
 
     /** Leaves the keys of the Edit menu to a field in the drawing while something is typed there. */
@@ -190,7 +196,7 @@ public final class StackEditor extends EditorPart {
             return kind.cast(history);
         }
         if (kind == IContentOutlinePage.class) {
-            return kind.cast(new StackOutline(session, page.selection(), actions));
+            return kind.cast(new StackOutline(session, page.selection(), actions, page.view()));
         }
         return super.getAdapter(kind);
     }

@@ -8,20 +8,27 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener;
 import pitchstack.edit.SessionListener.Change;
+import pitchstack.ui.editor.parts.SideView;
 
-/** The document as a tree. What is selected here is selected in the drawing, and the other way round. */
+/** The document as a tree, and the whole drawing in little below it. What is selected here is selected in the drawing, and the other way round. */
 final class StackOutline extends ContentOutlinePage {
     private static final int OPEN_LEVELS = 3;
+    private static final int TREE_PARTS = 3;
+    private static final int OVERVIEW_PARTS = 1;
 
     private final Session session;
     private final ModelSelection drawing;
     private final EditorActions actions;
+    private final SideView view;
+    private SashForm halves;
     private final SessionListener sessionListener = this::sessionChanged;
     private final Listener recoloured = event -> showLabels();
     private final ISelectionChangedListener drawingListener = event -> setSelection(event.getSelection());
@@ -30,8 +37,10 @@ final class StackOutline extends ContentOutlinePage {
      * @param session the document
      * @param drawing what is selected in the drawing
      * @param actions the editor's actions, which serve here too
+     * @param view what is seen of the drawing
      */
-    StackOutline(Session session, ModelSelection drawing, EditorActions actions) {
+    StackOutline(Session session, ModelSelection drawing, EditorActions actions, SideView view) {
+        this.view = view;
         this.session = session;
         this.drawing = drawing;
         this.actions = actions;
@@ -39,7 +48,10 @@ final class StackOutline extends ContentOutlinePage {
 
     @Override
     public void createControl(Composite parent) {
-        super.createControl(parent);
+        halves = new SashForm(parent, SWT.VERTICAL);
+        super.createControl(halves);
+        new Overview(halves, session, view);
+        halves.setWeights(TREE_PARTS, OVERVIEW_PARTS);
         TreeViewer tree = getTreeViewer();
         tree.setContentProvider(new OutlineContent());
         showLabels();
@@ -69,6 +81,11 @@ final class StackOutline extends ContentOutlinePage {
     /** Words in two colours are laid out in those that the system had then, so they are laid out again in new ones. */
     private void showLabels() {
         getTreeViewer().setLabelProvider(new DelegatingStyledCellLabelProvider(new OutlineLabels(session)));
+    }
+
+    @Override
+    public Control getControl() {
+        return halves;
     }
 
     private void sessionChanged(Change change) {

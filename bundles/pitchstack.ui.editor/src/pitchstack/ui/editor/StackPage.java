@@ -31,6 +31,7 @@ import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StackDomain;
 import pitchstack.ui.editor.parts.StackViewer;
 import pitchstack.ui.editor.parts.StageWords;
+import pitchstack.ui.editor.parts.StopMark;
 
 /** The page of an editor: a head with the position of the carriage, and the side view below it. */
 public final class StackPage {
@@ -117,9 +118,14 @@ public final class StackPage {
         return selection;
     }
 
-    /** Opens a field in which the pitch of the selected stage is typed. */
-    public void editPitch() {
-        viewer.edit("pitch");
+    /** The stop that is selected, if one is. */
+    Optional<StopMark> selectedStop() {
+        return viewer.selectedStop();
+    }
+
+    /** Opens a field in which the name or the pitch of the selected stage is typed. */
+    public void edit(String fact) {
+        viewer.edit(fact);
     }
 
     /** The tooth of a drawn row that was pressed last; empty if the press was beside the row. */

@@ -90,9 +90,12 @@ public abstract class AxisView extends ViewPart {
         return active == null ? Optional.empty() : active.session();
     }
 
-    /** Whether the page is shown. */
+    /**
+     * Whether the page is shown, of an axis that is still sound: a selection may change before this view is told what was
+     * changed in the document.
+     */
     protected final boolean isShowing() {
-        return sound;
+        return sound && session().filter(session -> !session.analysis().hasErrors()).isPresent();
     }
 
     private void switched() {

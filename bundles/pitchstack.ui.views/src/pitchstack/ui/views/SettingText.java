@@ -11,6 +11,10 @@ import pitchstack.core.units.TrueMinus;
 
 /** A planned setting in the few words of a table's cells. */
 public final class SettingText {
+    /** What the choices of when to use worn teeth mean, wherever they are offered. */
+    public static final String WORN_CHOICES = "Avoid: worn teeth only where no clean setting comes within the tolerance. Allow:"
+            + " as readily as clean ones. Never: not at all. Barred teeth are never used.";
+
     private SettingText() {
     }
 
@@ -34,7 +38,8 @@ public final class SettingText {
                 .collect(Collectors.joining(" · "));
     }
 
-    private static String stage(AxisSpec axis, int j) {
+    /** How a stage is called, counted from 0. */
+    public static String stage(AxisSpec axis, int j) {
         String name = axis.stages().get(j).name();
         return name.isBlank() ? "Stage " + (j + 1) : name;
     }

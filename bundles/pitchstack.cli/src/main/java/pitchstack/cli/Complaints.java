@@ -44,10 +44,17 @@ final class Complaints {
         if (e.getCommandLine().getParent() == null) {
             return "There is no command “" + first + "”; " + (first.endsWith(".pitchstack")
                     ? "to open a file in the window: pitchstack --window " + first
-                    : "write plan, table, coverage, wear or check.");
+                    : "write " + commands(e.getCommandLine()) + ".");
         }
         return "“" + first + "” is one word too many" + (continuesLength(first, arguments)
                 ? "; put a length with a space in it in quotation marks, like \"37 5/8in\"." : "." + seeHelp(e));
+    }
+
+    /** All commands as a sentence names them: {@code plan, table or check}. */
+    static String commands(CommandLine program) {
+        List<String> names = List.copyOf(program.getSubcommands().keySet());
+        int last = names.size() - 1;
+        return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
     private static String sentence(String message) {

@@ -44,7 +44,12 @@ final class ListOptions {
                 memoryBytes());
     }
 
-    private StopOrder order() throws BadInputException {
+    /**
+     * The order.
+     *
+     * @throws BadInputException if the word is not known
+     */
+    StopOrder order() throws BadInputException {
         return switch (order == null ? "given" : order.toLowerCase(Locale.ROOT)) {
             case "given" -> StopOrder.GIVEN;
             case "free" -> StopOrder.FREE;
@@ -55,7 +60,12 @@ final class ListOptions {
         };
     }
 
-    private long memoryBytes() throws BadInputException {
+    /**
+     * How much memory the plan may take.
+     *
+     * @throws BadInputException if that is no number of megabytes that there are
+     */
+    long memoryBytes() throws BadInputException {
         if (memory == null) {
             return SequenceRequest.DEFAULT_MEMORY;
         }

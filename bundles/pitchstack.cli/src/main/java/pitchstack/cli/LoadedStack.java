@@ -50,6 +50,26 @@ final class LoadedStack {
         }
     }
 
+    /** The device as read, with what the command supposes of it. */
+    Positioner positioner() {
+        return positioner;
+    }
+
+    /**
+     * Writes the device into its file; the file before stays as a backup copy.
+     *
+     * @return the name of the backup copy
+     * @throws BadInputException if the folder or the disk does not take it
+     */
+    String save() throws BadInputException {
+        try {
+            StackFile.save(positioner, Path.of(file));
+            return file + StackFile.BACKUP_SUFFIX;
+        } catch (StackFileException e) {
+            throw new BadInputException(e.getMessage());
+        }
+    }
+
     /** The title, or the name of the file where there is none. */
     String title() {
         String title = positioner.getTitle();
@@ -103,9 +123,19 @@ final class LoadedStack {
      * @throws BadInputException if that is not one axis
      */
     AxisAnalysis analysis(String name, Optional<ApproachRule> approach) throws BadInputException {
-        Axis axis = name == null ? onlyAxis() : axis(name);
+        Axis axis = axisOrOnly(name);
         approach.ifPresent(axis::setApproach);
         return AxisAnalysis.of(positioner, axis);
+    }
+
+    /**
+     * One axis.
+     *
+     * @param name its name in any case, or null where the file has but one axis
+     * @throws BadInputException if that is not one axis
+     */
+    Axis axisOrOnly(String name) throws BadInputException {
+        return name == null ? onlyAxis() : axis(name);
     }
 
     /**
@@ -117,15 +147,31 @@ final class LoadedStack {
         if (analysis.planner().isPresent()) {
             return analysis.planner().get();
         }
+        throw unsound(analysis, "planned");
+    }
+
+    /**
+     * Makes sure of an axis that nothing is wrong with it.
+     *
+     * @param toBe what is to be done with it, such as drawn
+     * @throws BadInputException if the axis has errors
+     */
+    void demandSound(AxisAnalysis analysis, String toBe) throws BadInputException {
+        if (analysis.hasErrors()) {
+            throw unsound(analysis, toBe);
+        }
+    }
+
+    private BadInputException unsound(AxisAnalysis analysis, String toBe) {
         Finding first = analysis.findings().stream().filter(f -> f.severity() == Severity.ERROR).findFirst().orElseThrow();
-        throw new BadInputException("Nothing can be planned on axis “" + analysis.spec().name() + "” before this is mended: "
-                + first.sentence() + " All findings: " + checkCommand());
+        return new BadInputException("Nothing can be " + toBe + " on axis “" + analysis.spec().name()
+                + "” before this is mended: " + first.sentence() + " All findings: " + checkCommand());
     }
 
     private Axis onlyAxis() throws BadInputException {
         List<Axis> axes = positioner.getAxes();
         if (axes.isEmpty()) {
-            throw new BadInputException("“" + title() + "” has no axis to plan on.");
+            throw new BadInputException("“" + title() + "” has no axis.");
         }
         if (axes.size() > 1) {
             throw new BadInputException("“" + title() + "” has " + axes.size() + " axes; name one of them with --axis: "

@@ -15,10 +15,11 @@ import pitchstack.model.file.StackFileException;
  * A file that a command is to write, as typed. Nothing is overwritten unasked; with {@code --force} the old file stays
  * as a backup copy.
  *
+ * @param option for which the name was typed
  * @param path where
  * @param ending what the name ends with, in lower case, without the point: the format
  */
-record OutFile(Path path, String ending) {
+record OutFile(String option, Path path, String ending) {
     /**
      * Reads the name, before any work is done for it.
      *
@@ -28,20 +29,25 @@ record OutFile(Path path, String ending) {
      * @throws BadInputException if the format is none of them, or the file may not be written
      */
     static OutFile of(String name, boolean force, List<String> endings) throws BadInputException {
+        return of("--out", name, force, endings);
+    }
+
+    /** The same, typed for another option. */
+    static OutFile of(String option, String name, boolean force, List<String> endings) throws BadInputException {
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         if (!endings.contains(ending) || !name.contains(".")) {
-            throw new BadInputException("--out: “" + name + "” must end with ." + String.join(" or .", endings)
+            throw new BadInputException(option + ": “" + name + "” must end with ." + String.join(" or .", endings)
                     + ", which tells the format.");
         }
         try {
             Path path = Path.of(name);
             if (!force && Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-                throw new BadInputException("--out: there is a file “" + name + "” already; give another name, or replace it"
+                throw new BadInputException(option + ": there is a file “" + name + "” already; give another name, or replace it"
                         + " with --force.");
             }
-            return new OutFile(path, ending);
+            return new OutFile(option, path, ending);
         } catch (InvalidPathException e) {
-            throw new BadInputException("--out: “" + name + "” cannot be the name of a file here.");
+            throw new BadInputException(option + ": “" + name + "” cannot be the name of a file here.");
         }
     }
 
@@ -51,10 +57,19 @@ record OutFile(Path path, String ending) {
      * @throws BadInputException if the folder or the disk does not take it
      */
     void write(String text) throws BadInputException {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes bytes.
+     *
+     * @throws BadInputException if the folder or the disk does not take them
+     */
+    void write(byte[] bytes) throws BadInputException {
         try {
-            new SafeWrite(path).write(text.getBytes(StandardCharsets.UTF_8));
+            new SafeWrite(path).write(bytes);
         } catch (StackFileException e) {
-            throw new BadInputException("--out: " + e.getMessage());
+            throw new BadInputException(option + ": " + e.getMessage());
         }
     }
 }

@@ -22,4 +22,15 @@ final class OutOptions {
     Optional<OutFile> file(String... endings) throws BadInputException {
         return out == null ? Optional.empty() : Optional.of(OutFile.of(out, force, List.of(endings)));
     }
+
+    /**
+     * The file to write, of a command that does nothing else.
+     *
+     * @param endings the endings of the formats that can be written
+     * @throws BadInputException if none is given, or it may not be written
+     */
+    OutFile needed(String... endings) throws BadInputException {
+        return file(endings).orElseThrow(() -> new BadInputException("--out is missing: give the name of the file to write,"
+                + " which ends with ." + String.join(" or .", endings) + "."));
+    }
 }

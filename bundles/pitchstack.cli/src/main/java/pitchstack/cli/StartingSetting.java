@@ -33,23 +33,28 @@ final class StartingSetting {
      * @throws BadInputException if it is not that
      */
     static Setting typed(AxisSpec axis, String text) throws BadInputException {
+        return typed("--from", axis, text);
+    }
+
+    /** The same, typed for another option. */
+    static Setting typed(String option, AxisSpec axis, String text) throws BadInputException {
         String[] typed = text.split(",", -1);
         if (typed.length != axis.stages().size()) {
             String names = axis.stages().stream().map(s -> "“" + s.name() + "”").collect(Collectors.joining(", "));
-            throw new BadInputException("--from: “" + text + "” has " + count(typed.length, "index", "indices")
+            throw new BadInputException(option + ": “" + text + "” has " + count(typed.length, "index", "indices")
                     + ", but axis “" + axis.name() + "” has " + count(axis.stages().size(), "stage", "stages")
                     + ", lowest first: " + names + ".");
         }
         int[] indices = new int[typed.length];
         for (int j = 0; j < typed.length; j++) {
-            indices[j] = index(typed[j].strip().replace('−', '-'));
+            indices[j] = index(option, typed[j].strip().replace('−', '-'));
         }
-        return possible("--from: ", axis, Setting.of(indices));
+        return possible(option + ": ", axis, Setting.of(indices));
     }
 
-    private static int index(String text) throws BadInputException {
+    private static int index(String option, String text) throws BadInputException {
         if (!text.matches("[+-]?[0-9]{1,9}")) {
-            throw new BadInputException("--from: “" + text + "” is not an index; write whole numbers with commas between, "
+            throw new BadInputException(option + ": “" + text + "” is not an index; write whole numbers with commas between, "
                     + "like 12,-3,3.");
         }
         return Integer.parseInt(text);

@@ -1,12 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.cli;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.analysis.AxisAnalysis;
@@ -24,9 +18,6 @@ import pitchstack.export.TargetsCsv;
  * @param bad how many could not be read
  */
 record StopList(List<Stop> stops, List<String> unread, int bad) {
-    /** Some hundred thousand rows. */
-    private static final long MOST_BYTES = 16 << 20;
-
     /** The targets of the file itself. */
     static StopList inFile(AxisAnalysis analysis) throws BadInputException {
         TargetStops targets = TargetStops.of(analysis);
@@ -36,7 +27,7 @@ record StopList(List<Stop> stops, List<String> unread, int bad) {
 
     /** The targets of a list. */
     static StopList inList(String file, AxisSpec axis) throws BadInputException {
-        TargetList list = TargetsCsv.read(text(file), axis.scale());
+        TargetList list = TargetsCsv.read(TextFile.read("--targets", file), axis.scale());
         List<Stop> stops = list.targets().stream()
                 .map(row -> new Stop(row.name(), row.position(), row.tolerance().orElse(axis.tolerance()))).toList();
         List<String> unread = new ArrayList<>();
@@ -55,24 +46,5 @@ record StopList(List<Stop> stops, List<String> unread, int bad) {
             throw new BadInputException(unread.isEmpty() ? sentence : sentence + " " + unread.get(0));
         }
         return this;
-    }
-
-    private static String text(String file) throws BadInputException {
-        try {
-            Path path = Path.of(file);
-            if (Files.isRegularFile(path) && Files.size(path) > MOST_BYTES) {
-                throw new BadInputException("--targets: “" + file + "” is larger than a list of targets may be, "
-                        + (MOST_BYTES >> 20) + " MB.");
-            }
-            return Files.readString(path);
-        } catch (NoSuchFileException e) {
-            throw new BadInputException("--targets: there is no file “" + file + "”.");
-        } catch (CharacterCodingException e) {
-            throw new BadInputException("--targets: “" + file + "” is not text in UTF-8; save it as “CSV UTF-8”.");
-        } catch (IOException e) {
-            throw new BadInputException("--targets: “" + file + "” cannot be read (" + e.getMessage() + ").");
-        } catch (InvalidPathException e) {
-            throw new BadInputException("--targets: “" + file + "” cannot be the name of a file here.");
-        }
     }
 }

@@ -20,15 +20,20 @@ final class TypedTemperature {
      * @throws BadInputException if it cannot be read, or no stage has it
      */
     static double celsius(String text) throws BadInputException {
+        return celsius("--temperature", text);
+    }
+
+    /** The same, typed for another option. */
+    static double celsius(String option, String text) throws BadInputException {
         Matcher m = TEMPERATURE.matcher(text.strip().replace('−', '-'));
         if (!m.matches()) {
-            throw new BadInputException("--temperature: “" + text + "” is not a temperature; write it like 28,"
+            throw new BadInputException(option + ": “" + text + "” is not a temperature; write it like 28,"
                     + " 28.5C or 82F.");
         }
         double number = Double.parseDouble(m.group(1));
         double celsius = m.group(2).equalsIgnoreCase("F") ? (number - 32) / 1.8 : number;
         if (celsius < LOWEST_C || celsius > HIGHEST_C) {
-            throw new BadInputException("--temperature: “" + text + "” is not the temperature of a shop; it must be"
+            throw new BadInputException(option + ": “" + text + "” is not the temperature of a shop; it must be"
                     + " from −50 to 150 °C.");
         }
         return celsius;

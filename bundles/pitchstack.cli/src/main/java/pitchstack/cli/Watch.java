@@ -51,7 +51,9 @@ final class Watch implements Progress {
             return;
         }
         next = now + EACH_NS;
-        err.println("pitchstack: still working, this part is done to " + (int) (100.0 * part / of) + " %; Ctrl+C stops it.");
+        int percent = (int) (100.0 * part / of);
+        err.println("pitchstack: still working" + (percent == 0 ? "" : ", this part is done to " + percent + " %")
+                + "; Ctrl+C stops it.");
         err.flush();
     }
 }

@@ -20,11 +20,16 @@ final class HoldProperties {
     private HoldProperties() {
     }
 
-    static List<Property> of(Stage stage) {
+    /** What sizes along the travel are read on: a rotary axis's own scale, since the file has no radius. */
+    static Scale scale(Stage stage, Scale axis) {
+        return axis.turn() > 0 ? axis : Lengths.scale(stage);
+    }
+
+    static List<Property> of(Stage stage, Scale axis) {
         Entries entries = new Entries(stage, "“" + stage.getName() + "”");
         Entries corrections = new Entries(stage, "“" + stage.getName() + "”",
                 (feature, value, label) -> new TypeCorrection(stage, feature, (Double) value, label));
-        Scale scale = Lengths.scale(stage);
+        Scale scale = scale(stage, axis);
         return List.of(
                 corrections.decimal(Literals.STAGE__CORRECTION_PPM, "pitch correction (ppm)", "How much longer the made pitch "
                         + "is than the drawn one; a run in the Measurements view tells.", MEASURED, -MOST_PPM, MOST_PPM),
@@ -36,7 +41,7 @@ final class HoldProperties {
                         "How alike the errors of neighbouring teeth are: 0 not at all, near 1 almost the same. The more, the "
                                 + "less it helps that many teeth share the load.", SEATING, 0, 0.99),
                 entries.size(Literals.STAGE__SEAT_SCATTER, "seat scatter (1 σ)", "How far one flank seats off its place from one "
-                        + "clamping to the next, as a length; empty if it is not known.", SEATING, scale, -1),
+                        + "clamping to the next; empty if it is not known.", SEATING, scale, -1),
                 entries.decimal(Literals.STAGE__PRELOAD_N, "preload (N)", "The force that presses the rows together; 0 where it "
                         + "is not known.", SEATING, 0, MOST_N),
                 entries.decimal(Literals.STAGE__FRICTION, "friction", "Coefficient of friction of the flanks: dry PLA is near "

@@ -33,6 +33,8 @@ final class ReadingProperties {
                 + "positions, down from higher ones.", READING, Approach.VALUES));
         all.add(entries.position(Literals.READING__VALUE, "reading", "What the instrument showed, from any zero of its own; empty "
                 + "while it is still to be read.", READING, scale));
+        all.add(entries.size(Literals.READING__UNCERTAINTY, "known to (1 σ)", "How well this reading is known, where that differs "
+                + "from the others of its run; empty otherwise.", READING, scale, 0));
         return all;
     }
 

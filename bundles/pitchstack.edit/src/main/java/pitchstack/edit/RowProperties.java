@@ -3,8 +3,8 @@ package pitchstack.edit;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import pitchstack.analysis.accuracy.Grade;
+import pitchstack.core.accuracy.rack.RackEdition;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.Property.Entry;
 import pitchstack.model.Clamping;
@@ -20,7 +20,6 @@ final class RowProperties {
     /** A row whose length is off by more than a hundredth is known to be wrong. */
     private static final double MOST_PPM = 10_000;
     private static final int MOST_TEETH_A_NUMBER = 1000;
-    private static final Pattern GRADE = Pattern.compile("ISO 1328-1:(1995 grade|2013 class) (\\d{1,2})");
 
     private RowProperties() {
     }
@@ -59,17 +58,13 @@ final class RowProperties {
         Property text = entries.text(Literals.ROW__GRADE, "rack grade", "The grade that a bought rack is sold by, such as "
                 + "ISO 1328-1:2013 class 8; empty if it has none. A measurement counts for more.", ACCURACY);
         return new Property(text.id(), text.label(), text.tooltip(), text.group(), text.text(), text.choices(),
-                Optional.of(typed -> typed.isBlank() || isGrade(typed.strip()) ? text.enter(typed)
-                        : new Entry.Refused("“" + typed.strip() + "” is not a rack grade; give ISO 1328-1:2013 class 1 to 11 or "
-                                + "ISO 1328-1:1995 grade 0 to 12.")));
+                Optional.of(typed -> typed.isBlank() ? text.enter(typed)
+                        : Grade.parse(typed).filter(RowProperties::exists).map(grade -> text.enter(grade.toString()))
+                                .orElseGet(() -> new Entry.Refused("“" + typed.strip() + "” is not a rack grade; give "
+                                        + "ISO 1328-1:2013 class 1 to 11 or ISO 1328-1:1995 grade 0 to 12."))));
     }
 
-    private static boolean isGrade(String typed) {
-        Matcher matcher = GRADE.matcher(typed);
-        if (!matcher.matches()) {
-            return false;
-        }
-        int number = Integer.parseInt(matcher.group(2));
-        return matcher.group(1).startsWith("1995") ? number <= 12 : 1 <= number && number <= 11;
+    private static boolean exists(Grade grade) {
+        return grade.edition() == RackEdition.ISO_1995 ? grade.number() <= 12 : 1 <= grade.number() && grade.number() <= 11;
     }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.StageSpec;
-import pitchstack.core.units.LengthUnit;
-import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.Pitch;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
@@ -65,11 +63,11 @@ final class StageProperties {
                 entries.text(Literals.STAGE__MATERIAL, "material", "What the teeth are made of.", MATERIAL),
                 entries.decimal(Literals.STAGE__EXPANSION_PPM_PER_K, "expansion (ppm/K)",
                         "Thermal expansion; steel is near 11.5, PLA near 68. 0 leaves temperature out.", MATERIAL, -1000, 1000),
-                entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off, as a length.",
-                        MATERIAL, true, Properties.above(new LinearScale(LengthUnit.MM), "A tooth scatter", -1)),
+                entries.quantity(Literals.STAGE__SCATTER, "tooth scatter (1 σ)", "How far single teeth stand off; an angle on a rotary axis.",
+                        MATERIAL, true, Properties.above(HoldProperties.scale(stage, scale), "A tooth scatter", -1)),
                 Entries.derived("indexErrors", "index errors", "Measured errors of single indices, kept in the file.",
                         MATERIAL, indexErrors(stage, spec, scale))));
-        all.addAll(HoldProperties.of(stage));
+        all.addAll(HoldProperties.of(stage, scale));
         all.addAll(ToothFormProperties.of(stage));
         return all;
     }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.regex.Pattern;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
 import pitchstack.export.TargetColumns.Kind;
@@ -19,8 +18,6 @@ import pitchstack.export.TargetList.Row;
  * reported, and the others are kept.
  */
 public final class TargetsCsv {
-    private static final Pattern BARE_NUMBER = Pattern.compile("[-+]?[0-9./ ]+");
-
     private final Scale scale;
     private final List<Row> targets = new ArrayList<>();
     private final List<BadRow> bad = new ArrayList<>();
@@ -103,13 +100,6 @@ public final class TargetsCsv {
     }
 
     private long count(Kind kind, String text) {
-        int comma = text.indexOf(',');
-        if (comma >= 0 && (comma != text.lastIndexOf(',') || text.contains("."))) {
-            throw new QuantityException("“" + text + "” has more than one comma or point; write a number without separators"
-                    + " between thousands.");
-        }
-        String number = text.replace(',', '.').replace('−', '-');
-        String unit = columns.unit(kind);
-        return scale.parse(unit.isEmpty() || !BARE_NUMBER.matcher(number).matches() ? number : number + " " + unit);
+        return scale.parse(QuantityCell.text(text, columns.unit(kind)));
     }
 }

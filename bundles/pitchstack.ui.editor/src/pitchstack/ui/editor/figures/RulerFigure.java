@@ -18,7 +18,6 @@ public final class RulerFigure extends SceneFigure {
     private static final int SHORT_TICK = 5;
     private static final int POINTER = 7;
     private static final int PAD = 6;
-    private static final int STOP = 5;
     /** The height of the line that strikes out what lies beyond a stop. */
     private static final int STRIKE = 3;
     private static final int TITLE_LEFT = 14;
@@ -154,7 +153,7 @@ public final class RulerFigure extends SceneFigure {
         }
     }
 
-    /** A stop as a block beyond which the ruler is struck out. */
+    /** Beyond a stop the ruler is struck out. */
     private void paintStop(Graphics graphics, long at, int side, int foot) {
         double px = scene().mapping().px(at);
         Extent beyond = side < 0 ? new Extent(scene().open().from(), px) : new Extent(px, scene().open().to());
@@ -162,8 +161,6 @@ public final class RulerFigure extends SceneFigure {
         if (!beyond.isEmpty()) {
             graphics.drawLine(whole(beyond.from()), foot - STRIKE, whole(beyond.to()), foot - STRIKE);
         }
-        graphics.setBackgroundColor(look().ink());
-        graphics.fillRectangle(whole(px) - (side < 0 ? STOP : 0), foot - LONG_TICK, STOP, LONG_TICK);
     }
 
     /** A hollow pointer, with its position beside it where the carriage's flag leaves room. */

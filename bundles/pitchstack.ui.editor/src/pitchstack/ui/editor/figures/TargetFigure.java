@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.figures;
 
+import org.eclipse.draw2d.Cursors;
 import org.eclipse.draw2d.Graphics;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Scene;
@@ -12,6 +13,7 @@ public final class TargetFigure extends SceneFigure {
     /** A target of any axis. */
     public TargetFigure(Look look) {
         super(look);
+        setCursor(Cursors.SIZEWE);
     }
 
     /** Shows it at a place of the unrolled axis; not where the labels cover it. */

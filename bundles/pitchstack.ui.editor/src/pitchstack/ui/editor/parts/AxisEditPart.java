@@ -8,11 +8,11 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
+import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.Scale;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
@@ -27,10 +27,14 @@ import pitchstack.ui.editor.places.Scene;
 public final class AxisEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
     private final Nearby nearby;
+    private final StopMark lowStop;
+    private final StopMark highStop;
 
     AxisEditPart(Axis axis, SideView view) {
         this.view = view;
         nearby = new Nearby(view.display(), this::showDots);
+        lowStop = new StopMark(axis, false);
+        highStop = new StopMark(axis, true);
         setModel(axis);
     }
 
@@ -82,16 +86,19 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
     }
 
     @Override
-    protected List<EObject> getModelChildren() {
-        List<EObject> children = new ArrayList<>(axis().getStages());
+    protected List<Object> getModelChildren() {
+        List<Object> children = new ArrayList<>(axis().getStages());
+        AxisSpec spec = view.session().analysis(axis()).spec();
+        spec.low().ifPresent(low -> children.add(lowStop));
+        spec.high().ifPresent(high -> children.add(highStop));
         children.addAll(axis().getTargets());
         return children;
     }
 
     @Override
     protected void addChildVisual(EditPart child, int index) {
-        if (child instanceof TargetEditPart target) {
-            axisFigure().marks().add(target.getFigure());
+        if (child instanceof Sliding mark) {
+            axisFigure().marks().add(mark.getFigure());
         } else {
             super.addChildVisual(child, index);
         }
@@ -99,8 +106,8 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
 
     @Override
     protected void removeChildVisual(EditPart child) {
-        if (child instanceof TargetEditPart target) {
-            axisFigure().marks().remove(target.getFigure());
+        if (child instanceof Sliding mark) {
+            axisFigure().marks().remove(mark.getFigure());
         } else {
             super.removeChildVisual(child);
         }
@@ -160,6 +167,8 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
                 stage.show(scene);
             } else if (child instanceof TargetEditPart target) {
                 target.show(scene);
+            } else if (child instanceof StopEditPart stop) {
+                stop.show(scene);
             }
         }
     }
@@ -185,11 +194,7 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         }
         Scene scene = view.scene();
         Scale scale = scene.spec().scale();
-        double place = position.getAsLong();
-        if (scale.turn() > 0) {
-            place += scale.turn() * (double) Math.round((scene.places().carriage() - place) / scale.turn());
-        }
-        axisFigure().point(OptionalDouble.of(place), TrueMinus.in(scale.format(position.getAsLong())));
+        axisFigure().point(OptionalDouble.of(scene.place(position.getAsLong())), TrueMinus.in(scale.format(position.getAsLong())));
     }
 
     private String name() {

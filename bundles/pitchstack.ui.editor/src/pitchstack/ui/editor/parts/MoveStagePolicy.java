@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.LayerConstants;
@@ -12,6 +14,8 @@ import org.eclipse.gef.requests.ChangeBoundsRequest;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.MoveStage;
 import pitchstack.ui.editor.figures.TipFigure;
+import pitchstack.ui.editor.places.Guides;
+import pitchstack.ui.editor.places.Scene;
 import pitchstack.ui.editor.places.StageTravel;
 
 /** Turns the drag of a stage into whole teeth: shown while it lasts, an edit at its end. */
@@ -20,10 +24,12 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
     private static final int TIP_BESIDE = 14;
 
     private final SideView view;
+    private final GuideMark guides;
     private TipFigure tip;
 
     MoveStagePolicy(SideView view) {
         this.view = view;
+        guides = new GuideMark(view, this::getLayer);
     }
 
     @Override
@@ -63,6 +69,7 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
         if (!understandsRequest(request)) {
             return;
         }
+        guides.hide();
         if (tip != null) {
             getLayer(LayerConstants.FEEDBACK_LAYER).remove(tip);
             tip = null;
@@ -87,6 +94,16 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
                 : (int) Math.round(part().stage().getIndex() + request.getMoveDelta().x / pitchPx);
     }
 
+    /** The rows of the moved body over those below it and over the marks of the axis, and the carriage over these. */
+    private List<String> inLine() {
+        Scene scene = view.scene();
+        int body = part().number() + 1;
+        Guides all = view.guides(scene, below -> below < body);
+        List<Guides.Line> moved = new ArrayList<>(Guides.rows(scene.spec(), scene.places(), other -> other == body));
+        moved.add(new Guides.Line(scene.places().carriage(), "the carriage"));
+        return guides.show(scene, new Guides(all.scale(), all.fixed(), moved));
+    }
+
     private void showTip(ChangeBoundsRequest request, int index) {
         if (tip == null) {
             tip = new TipFigure();
@@ -95,8 +112,8 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
         StageWords words = new StageWords(part().stage(), part().rows(), index);
         String obstacle = words.obstacle(pointed(request));
         String beyond = StageWords.beyond(view.session().analysis().spec(), view.session().shown());
-        tip.setText("index " + StageWords.signed(index) + "   " + view.position()
-                + (obstacle.isEmpty() ? "" : "\n" + obstacle) + (beyond.isEmpty() ? "" : "\n" + beyond));
+        tip.setText(GuideMark.words("index " + StageWords.signed(index) + "   " + view.position()
+                + (obstacle.isEmpty() ? "" : "\n" + obstacle) + (beyond.isEmpty() ? "" : "\n" + beyond), inLine()));
         tip.setSize(tip.getPreferredSize());
         Point at = request.getLocation().getCopy();
         tip.translateToRelative(at);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.List;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.tools.SimpleDragTracker;
@@ -11,6 +11,8 @@ import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.edit.ResizeRow;
+import pitchstack.ui.editor.places.RowPlace;
+import pitchstack.ui.editor.places.Scene;
 
 /**
  * Lengthens or shortens a row by the end that is dragged, in whole teeth, and shows what comes of it on the way. The other
@@ -21,6 +23,7 @@ final class RowEndTracker extends SimpleDragTracker {
     private final SideView view;
     private final boolean start;
     private PlaceMark tip;
+    private GuideMark guides;
 
     RowEndTracker(RowEditPart row, SideView view, boolean start) {
         this.row = row;
@@ -72,19 +75,30 @@ final class RowEndTracker extends SimpleDragTracker {
         RowPair rows = edit.preview(changed.rows());
         view.tryOut(now.withStage(stage().number(), changed.withRows(rows)), shift(edit));
         if (tip == null) {
-            tip = new PlaceMark(view, ((LayerManager) row.getViewer().getEditPartRegistry().get(LayerManager.ID))::getLayer);
+            tip = new PlaceMark(view, LayerManager.Helper.find(row)::getLayer);
+            guides = new GuideMark(view, LayerManager.Helper.find(row)::getLayer);
         }
         Point at = getLocation().getCopy();
         row.getFigure().translateToRelative(at);
         int teeth = (row.isBase() ? rows.base() : rows.rider()).teeth();
         StageWords words = new StageWords(stage().stage(), rows, stage().stage().getIndex());
-        tip.show(new Rectangle(), teeth + " teeth, index " + words.range() + ", " + words.engaged(), at);
+        tip.show(new Rectangle(), GuideMark.words(teeth + " teeth, index " + words.range() + ", " + words.engaged(), inLine()),
+                at);
+    }
+
+    private List<String> inLine() {
+        Scene scene = view.scene();
+        RowPlace place = row.rowFigure().row();
+        String which = (start ? "the first tooth of the " : "the end of the ") + (row.isBase() ? "base row of " : "rider row of ")
+                + scene.spec().stages().get(stage().number()).title(stage().number());
+        return guides.show(scene, view.guides(scene).with(place.edge(start ? 0 : place.teeth()), which));
     }
 
     @Override
     protected void eraseSourceFeedback() {
         if (tip != null) {
             tip.hide();
+            guides.hide();
             view.tryOut(null, 0);
         }
     }

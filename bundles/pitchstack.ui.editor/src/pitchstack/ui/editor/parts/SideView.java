@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.Viewport;
@@ -19,12 +23,14 @@ import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
 import pitchstack.model.Row;
+import pitchstack.model.Target;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Extent;
+import pitchstack.ui.editor.places.Guides;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
 
@@ -41,6 +47,7 @@ public final class SideView {
     private final Look look;
     private Runnable changed = () -> { };
     private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
+    private final List<Runnable> watchers = new CopyOnWriteArrayList<>();
     private Mapping mapping;
     private AxisSpec trial;
     private double trialShift;
@@ -60,13 +67,28 @@ public final class SideView {
         this.canvas = canvas;
         this.look = new Look(canvas);
         Viewport viewport = canvas.getViewport();
-        viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, event -> changed.run());
-        viewport.addFigureListener(figure -> changed.run());
+        viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, event -> tell());
+        viewport.addFigureListener(figure -> tell());
     }
 
     /** Who draws the scene again after a change. */
     void onChange(Runnable listener) {
         changed = listener;
+    }
+
+    /** Tells a watcher, too, whenever another part is seen or something else is shown. */
+    public void watch(Runnable watcher) {
+        watchers.add(watcher);
+    }
+
+    /** Tells a watcher no longer. */
+    public void unwatch(Runnable watcher) {
+        watchers.remove(watcher);
+    }
+
+    private void tell() {
+        changed.run();
+        watchers.forEach(Runnable::run);
     }
 
     /** Who asks what the teeth of a row are fit for that have been drawn over. */
@@ -108,7 +130,7 @@ public final class SideView {
     void tryOut(AxisSpec other, double shift) {
         trial = other;
         trialShift = other == null ? 0 : shift;
-        changed.run();
+        tell();
     }
 
     /** Makes a change of the document and scrolls so that a pixel of the drawing stays where it is, unless all is in view. */
@@ -145,7 +167,7 @@ public final class SideView {
 
     /** Draws again what is shown. */
     void refresh() {
-        changed.run();
+        tell();
     }
 
     /** Where the carriage stands, whatever is shown. */
@@ -161,6 +183,22 @@ public final class SideView {
     /** The positions in reach that are marked on the ruler. */
     Dots dots() {
         return dots;
+    }
+
+    /** Everything that stays while a mark is dragged: ends of rows, the datum, the stops and the targets. */
+    Guides guides(Scene scene) {
+        return guides(scene, body -> true);
+    }
+
+    /** The same with the rows of some bodies only. */
+    Guides guides(Scene scene, IntPredicate bodies) {
+        List<Guides.Line> lines = new ArrayList<>(Guides.rows(scene.spec(), scene.places(), bodies));
+        lines.addAll(Guides.marks(scene.spec()));
+        for (Target target : session.axis().getTargets()) {
+            TargetEditPart.position(target, scene.spec().scale()).ifPresent(at -> lines.add(
+                    new Guides.Line(scene.place(at), "target “" + (target.getName() == null ? "" : target.getName()) + "”")));
+        }
+        return new Guides(scene.spec().scale(), lines, List.of());
     }
 
     /** The places of the setting that is proposed, if one is. */
@@ -248,7 +286,7 @@ public final class SideView {
     /** Brings the whole reach into view, and keeps it there when the window changes. */
     public void fit() {
         fitted = true;
-        changed.run();
+        tell();
     }
 
     /**
@@ -262,7 +300,7 @@ public final class SideView {
         double place = scene.mapping().place(scrolled().x + x);
         mapping = scene.mapping().zoomed(factor, scene.places().finestPitch(), scene.width());
         fitted = false;
-        changed.run();
+        tell();
         canvas.getViewport().validate();
         scrollTo((int) Math.round(mapping.px(place)) - x, scrolled().y);
     }

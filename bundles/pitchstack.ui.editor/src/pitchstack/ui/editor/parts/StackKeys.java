@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.KeyHandler;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
@@ -16,7 +21,9 @@ import pitchstack.ui.editor.places.StageTravel;
 
 /**
  * The keys of the drawing. Left and right move the selected stage by a tooth, with Shift or Ctrl by ten; up and down
- * select the next stage; plus and minus lengthen and shorten the selected row; Ctrl+Home and Ctrl+End move it to its first and last index. Home, End and the page keys scroll.
+ * select the next stage, R its rows, M the marks of the ruler, which left and right move then; plus and minus lengthen and
+ * shorten the selected row; Ctrl+Home and Ctrl+End move a stage to its first and last index. Home, End and the page keys
+ * scroll.
  */
 final class StackKeys extends KeyHandler {
     private static final int MANY = 10;
@@ -24,9 +31,11 @@ final class StackKeys extends KeyHandler {
     private static final double ALL = 1e6;
 
     private final StackViewer viewer;
+    private final MarkKeys marks;
 
     StackKeys(StackViewer viewer) {
         this.viewer = viewer;
+        marks = new MarkKeys(viewer);
     }
 
     @Override
@@ -34,8 +43,8 @@ final class StackKeys extends KeyHandler {
         boolean command = (event.stateMask & SWT.MOD1) != 0;
         boolean ten = command || (event.stateMask & SWT.SHIFT) != 0;
         switch (event.keyCode) {
-            case SWT.ARROW_LEFT -> step(ten ? -MANY : -1);
-            case SWT.ARROW_RIGHT -> step(ten ? MANY : 1);
+            case SWT.ARROW_LEFT -> step(event, ten ? -MANY : -1);
+            case SWT.ARROW_RIGHT -> step(event, ten ? MANY : 1);
             case SWT.ARROW_UP -> select(1);
             case SWT.ARROW_DOWN -> select(-1);
             case SWT.HOME -> end(command, -1);
@@ -43,7 +52,7 @@ final class StackKeys extends KeyHandler {
             case SWT.PAGE_UP -> viewer.view().scrollBy(-PAGE);
             case SWT.PAGE_DOWN -> viewer.view().scrollBy(PAGE);
             default -> {
-                return typed(event) || super.keyPressed(event);
+                return typed(event) || select(event.character) || super.keyPressed(event);
             }
         }
         return true;
@@ -62,8 +71,42 @@ final class StackKeys extends KeyHandler {
         return true;
     }
 
+    /** M selects the next mark of the ruler, with Shift the one before; R the next row or worn range of the stage. */
+    private boolean select(char key) {
+        switch (key) {
+            case 'm' -> marks.select(1);
+            case 'M' -> marks.select(-1);
+            case 'r', 'R' -> selectRow();
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void selectRow() {
+        stage().ifPresent(stage -> {
+            List<EObject> parts = new ArrayList<>();
+            Stream.of(stage.getRiderRow(), stage.getBaseRow()).filter(Objects::nonNull).forEach(row -> {
+                parts.add(row);
+                parts.addAll(row.getWorn());
+            });
+            if (parts.isEmpty()) {
+                return;
+            }
+            int at = viewer.selectedElement().map(parts::indexOf).orElse(-1);
+            viewer.selectElement(parts.get((at + 1) % parts.size()));
+        });
+    }
+
     private Optional<Stage> stage() {
         return viewer.selectedElement().flatMap(Elements::stage);
+    }
+
+    private void step(KeyEvent event, int steps) {
+        if (!marks.nudge(steps, (event.stateMask & SWT.MOD3) != 0)) {
+            step(steps);
+        }
     }
 
     private void step(int teeth) {

@@ -34,6 +34,9 @@ final class StackPartFactory implements EditPartFactory {
         if (model instanceof Target target) {
             return new TargetEditPart(target, view);
         }
+        if (model instanceof StopMark stop) {
+            return new StopEditPart(stop, view);
+        }
         throw new IllegalArgumentException("Not drawn: " + model);
     }
 }

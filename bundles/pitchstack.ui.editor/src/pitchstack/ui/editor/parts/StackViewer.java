@@ -124,6 +124,16 @@ public final class StackViewer extends GraphicalViewerImpl {
                 getSelectedEditParts().stream().map(part -> ((EditPart) part).getModel()).toList()));
     }
 
+    /** The mark of the ruler that is selected, if one is. */
+    Optional<Sliding> selectedMark() {
+        return getSelectedEditParts().stream().filter(Sliding.class::isInstance).map(Sliding.class::cast).findFirst();
+    }
+
+    /** The stop that is selected, if one is; it is no element of the document. */
+    public Optional<StopMark> selectedStop() {
+        return selectedMark().map(EditPart::getModel).filter(StopMark.class::isInstance).map(StopMark.class::cast);
+    }
+
     /** Selects an element of the axis that is looked at and brings it into sight; an element that is not drawn is left. */
     public void selectElement(EObject element) {
         if (getEditPartRegistry().get(element) instanceof EditPart part) {
@@ -148,7 +158,9 @@ public final class StackViewer extends GraphicalViewerImpl {
     void edit(StageEditPart part, String fact) {
         reveal(part);
         Properties.of(view.session(), part.stage()).stream().filter(property -> property.id().equals(fact)).findFirst()
-                .ifPresent(property -> new InPlaceField(canvas(), part.fieldBounds(fact), view.session(), property, typing));
+                .ifPresent(property -> new InPlaceField(canvas(), part.fieldBounds(fact), view.session(), property, typing,
+                        fact.equals("pitch") ? Optional.of(new PitchChoice(view.spec().scale(), property.text()))
+                                : Optional.empty()));
     }
 
     /** The tooth of a row at a pixel of the drawing; empty beside the row, or if the row is not drawn. */

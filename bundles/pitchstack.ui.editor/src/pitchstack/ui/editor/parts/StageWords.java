@@ -13,7 +13,10 @@ import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
 import pitchstack.core.stack.Wear;
 import pitchstack.core.stack.WornRange;
+import pitchstack.core.units.PitchWay;
 import pitchstack.core.units.TrueMinus;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.LabelFigure;
 
@@ -92,7 +95,14 @@ public record StageWords(Stage stage, RowPair rows, int index) {
     }
 
     private String pitch() {
-        return stage.getPitch() == null ? "no pitch" : stage.getPitch();
+        return stage.getPitch() == null ? "no pitch" : pitch(stage);
+    }
+
+    /** The pitch of a stage as typed, with the unit that a number alone counts; empty where there is none. */
+    public static String pitch(Stage stage) {
+        String typed = stage.getPitch() == null ? "" : stage.getPitch();
+        return Session.of(stage).map(session -> session.analysis((Axis) stage.eContainer()).spec().scale())
+                .flatMap(scale -> PitchWay.split(typed, scale)).map(parts -> parts.way().join(parts.number())).orElse(typed);
     }
 
     /** The index range. */

@@ -1,18 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
+import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.tools.SelectEditPartTracker;
 import pitchstack.core.units.QuantityException;
+import pitchstack.core.units.Scale;
+import pitchstack.edit.Edit;
+import pitchstack.edit.MoveTarget;
+import pitchstack.model.Axis;
 import pitchstack.model.Target;
 import pitchstack.ui.editor.figures.TargetFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A target, marked on the ruler. */
-public final class TargetEditPart extends SpokenEditPart implements Tipped {
+public final class TargetEditPart extends SpokenEditPart implements Tipped, Sliding {
     private final SideView view;
 
     TargetEditPart(Target target, SideView view) {
@@ -40,7 +44,7 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped {
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        return new SelectEditPartTracker(this);
+        return new SlideTracker(this, view);
     }
 
     @Override
@@ -53,11 +57,49 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped {
         return "Target " + (target().getName() == null ? "" : "“" + target().getName() + "” ") + "at " + target().getPosition();
     }
 
-    /** A position that cannot be read is nowhere; the Findings view says so. */
-    void show(Scene scene) {
+    /** Where a target is; empty where its text cannot be read, as the Findings view says then. */
+    static OptionalLong position(Target target, Scale scale) {
         try {
-            drawn().show(scene, scene.spec().scale().parse(target().getPosition() == null ? "" : target().getPosition()));
+            return OptionalLong.of(scale.parse(target.getPosition() == null ? "" : target.getPosition()));
         } catch (QuantityException unreadable) {
+            return OptionalLong.empty();
+        }
+    }
+
+    private Scale scale() {
+        return view.session().analysis((Axis) target().eContainer()).spec().scale();
+    }
+
+    @Override
+    public String called() {
+        return target().getName() == null ? "target" : "target “" + target().getName() + "”";
+    }
+
+    @Override
+    public OptionalLong position() {
+        return position(target(), scale());
+    }
+
+    @Override
+    public long allowed(long wanted) {
+        return scale().wrap(wanted);
+    }
+
+    @Override
+    public Edit movedTo(long position) {
+        return new MoveTarget(target(), scale(), position);
+    }
+
+    @Override
+    public void showAt(long position) {
+        drawn().show(view.scene(), view.scene().place(position));
+    }
+
+    void show(Scene scene) {
+        OptionalLong position = position();
+        if (position.isPresent()) {
+            drawn().show(scene, scene.place(position.getAsLong()));
+        } else {
             drawn().setVisible(false);
         }
     }

@@ -39,6 +39,12 @@ public record Scene(AxisSpec spec, AxisPlaces places, Mapping mapping, Bands ban
         return RulerStep.of(spec.scale(), LEAST_STEP_PX / mapping.pxPerCount());
     }
 
+    /** The place of a position; on a rotary axis that of its turn which is nearest to the carriage. */
+    public double place(long position) {
+        long turn = spec.scale().turn();
+        return turn == 0 ? position : position + turn * (double) Math.round((places.carriage() - position) / turn);
+    }
+
     /** The small tick of the ruler that is nearest to a pixel, as a position not brought into one turn. */
     public long snapped(double px) {
         RulerStep step = ruler();

@@ -38,7 +38,8 @@ final class Charting {
         page.clear();
         selected = Optional.empty();
         session = shown;
-        clear();
+        // The figures of another axis must not stay while those of this one are worked out.
+        nothing("");
         refresh();
     }
 

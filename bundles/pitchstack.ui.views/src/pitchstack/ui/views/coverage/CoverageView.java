@@ -47,6 +47,11 @@ public final class CoverageView extends AxisView {
         return page.control();
     }
 
+    /** What stands in the field of the tolerance; empty for that of the axis. */
+    public String tolerance() {
+        return page.tolerance();
+    }
+
     @Override
     protected void show(Session session) {
         selection.follow();

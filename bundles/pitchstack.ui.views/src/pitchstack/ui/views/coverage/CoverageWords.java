@@ -35,9 +35,9 @@ public record CoverageWords(Scale scale) {
         if (charted.supposed().isEmpty() && charted.cost().isEmpty()) {
             return figures(charted);
         }
-        return reached(charted.summary()) + " reached within ±" + scale.formatSize(charted.coverage().tolerance())
-                + charted.supposed().map(then -> " now, supposed " + reached(then.summary()) + ": "
-                + amount(then.change().lost()) + " lost, " + amount(then.change().wornOnly())
+        return "Reached within ±" + scale.formatSize(charted.coverage().tolerance()) + ": " + reached(charted.summary())
+                + charted.supposed().map(then -> " now, " + reached(then.summary()) + " as supposed, with "
+                + amount(then.change().lost()) + " lost and " + amount(then.change().wornOnly())
                 + " more only over worn teeth.").orElse(".")
                 + charted.cost().map(cost -> " Selected " + selected + ": " + amount(cost.change().lost()) + " lost, "
                 + amount(cost.change().wornOnly()) + " only over worn teeth.").orElse("");

@@ -33,8 +33,8 @@ final class Legend {
         entry(Column.of(Reached.WORN), "worn only", "Reached only by settings over worn teeth.");
         entry(Column.of(Reached.NOT), "not reached", "Reached by no setting within the tolerance.");
         entry(new Column(0.35, 0.3, 0.35), "mixed",
-                "Several stretches in one column of pixels, stacked by their shares, clean ones lowest. Zoom in to tell them"
-                        + " apart.");
+                "Several stretches in one column of pixels, stacked by their shares: clean ones lowest, those not reached on"
+                        + " top in grey. Zoom in to tell them apart.");
         lost.addAll(entry(Column.LOST, "lost", "Reached now, and not if what is supposed were true."));
         showLost(false);
     }

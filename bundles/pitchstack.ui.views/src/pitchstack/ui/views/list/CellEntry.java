@@ -58,6 +58,15 @@ final class CellEntry {
         editor.horizontalAlignment = SWT.LEFT;
         editor.grabHorizontal = true;
         table.addListener(SWT.MouseDoubleClick, e -> clicked(new Point(e.x, e.y)));
+        table.addListener(SWT.Resize, e -> keepInSight());
+    }
+
+    /** A longer sentence above the table leaves it fewer rows; what is typed must not be among those that are hidden. */
+    private void keepInSight() {
+        if (isOpen()) {
+            table.showItem(editor.getItem());
+            editor.layout();
+        }
     }
 
     private void clicked(Point at) {
@@ -215,7 +224,7 @@ final class CellEntry {
                 drop();
             } else {
                 editor.setItem(table.getItem(row));
-                editor.layout();
+                keepInSight();
             }
         }
     }

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import pitchstack.core.plan.StopOrder;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.SettingText;
 
 /** How the list is planned: its order, and what is done about worn teeth. */
 final class ListForm {
@@ -36,7 +37,7 @@ final class ListForm {
                 "Whether each target is reached from where the stages stand, or all are set one after another, and then "
                         + "in which order and with which settings.");
         worn = combo(line, "Worn teeth", Arrays.stream(WornPolicy.values()).map(ListForm::words).toArray(String[]::new),
-                "Worn teeth are avoided where a clean setting exists. Barred teeth are never used.");
+                SettingText.WORN_CHOICES);
         show(Choice.USUAL);
     }
 

@@ -102,17 +102,21 @@ final class StopPane {
     private static String heading(Target target, Leg leg, ListPlan plan, Setting now) {
         String title = title(target, leg);
         if (leg.move().isEmpty()) {
-            return title + " is not reached.";
+            return title + " is not reached." + (leg.nearest().isEmpty() ? "" : " The moves below are " + from(target, plan, now)
+                    + ".");
         }
         if (leg.move().get().setting().equals(now)) {
             return title + ": the stages stand there now. The steps to it were";
         }
+        return title + ", " + from(target, plan, now) + ":";
+    }
+
+    private static String from(Target target, ListPlan plan, Setting now) {
         if (plan.from(target).equals(now)) {
-            return title + ", from where the stages stand:";
+            return "from where the stages stand";
         }
-        String from = plan.before(target).map(before -> "from " + lower(title(before, plan.leg(before).orElseThrow())))
-                .orElse("from where the list begins");
-        return title + ", " + from + ", where the stages do not stand now:";
+        return plan.before(target).map(before -> "from " + lower(title(before, plan.leg(before).orElseThrow())))
+                .orElse("from where the list begins") + ", where the stages do not stand now";
     }
 
     private static String title(Target target, Leg leg) {

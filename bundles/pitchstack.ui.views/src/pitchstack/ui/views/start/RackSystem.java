@@ -6,27 +6,29 @@ import java.util.stream.Stream;
 /** How the pitch of a rack at hand is known. */
 enum RackSystem {
     /** There is none. */
-    NONE("none; print one", "", "", null),
+    NONE("none; print one", "", "", "", null),
     /** Millimetres a tooth. */
-    MILLIMETRES("tooth spacing in mm", "", " mm", false),
+    MILLIMETRES("tooth spacing in mm", "", " mm", "such as 5", false),
     /** Inches a tooth, as racks of circular pitch are sold. */
-    CIRCULAR("circular pitch in inches", "", " in CP", false),
+    CIRCULAR("circular pitch in inches", "", " in CP", "such as 1/4", false),
     /** Module. */
-    MODULE("module", "module ", "", false),
+    MODULE("module", "module ", "", "such as 1", false),
     /** Teeth an inch of pitch diameter. */
-    DIAMETRAL("diametral pitch (DP)", "", " DP", false),
+    DIAMETRAL("diametral pitch (DP)", "", " DP", "such as 24", false),
     /** A ring. */
-    RING("teeth in the whole ring", "", " per turn", true);
+    RING("teeth in the whole ring", "", " per turn", "such as 360", true);
 
     private final String label;
     private final String before;
     private final String after;
+    private final String example;
     private final Boolean rotary;
 
-    RackSystem(String label, String before, String after, Boolean rotary) {
+    RackSystem(String label, String before, String after, String example, Boolean rotary) {
         this.label = label;
         this.before = before;
         this.after = after;
+        this.example = example;
         this.rotary = rotary;
     }
 
@@ -39,6 +41,11 @@ enum RackSystem {
     /** What it is called on screen. */
     String label() {
         return label;
+    }
+
+    /** A number that might be typed; nothing where none is. */
+    String example() {
+        return example;
     }
 
     /** The pitch as a file states it. */

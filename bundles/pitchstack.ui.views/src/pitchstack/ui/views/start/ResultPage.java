@@ -143,7 +143,7 @@ final class ResultPage extends WizardPage {
     private void check() {
         String complaint = obstacle != null ? obstacle : complaint();
         setErrorMessage(complaint);
-        setMessage("This was worked out from the stack itself. Finish writes the file and opens it.");
+        setMessage("Worked out for this stack, over every setting of it. Finish writes the file and opens it.");
         setPageComplete(complaint == null && stack.isPresent());
     }
 

@@ -63,7 +63,10 @@ final class WishPage extends WizardPage {
         unit = new Combo(page, SWT.READ_ONLY);
         unit.setItems("millimetres", "inches");
         unit.select(shop.unit().ordinal());
-        unit.addListener(SWT.Selection, event -> check());
+        unit.addListener(SWT.Selection, event -> {
+            giveExamples();
+            check();
+        });
         Accessibles.name(unit, "Unit of the file");
         travel = text(page, Field.TRAVEL, "&Travel", "From the lowest to the highest position");
         step = text(page, Field.STEP, "Finest &step", "No two neighbouring positions will lie farther apart");
@@ -72,9 +75,10 @@ final class WishPage extends WizardPage {
         Accessibles.name(system, "How the pitch of the rack at hand is known");
         system.addListener(SWT.Selection, event -> systemChosen());
         rack = text(page, Field.RACK, "Its &pitch", "As it is sold: a number in the system chosen above");
-        lineWidth = text(page, Field.LINE_WIDTH, "Printed line &width", "Of the printer that makes the fine rows; teeth are"
-                + " made large enough for it");
+        lineWidth = text(page, Field.LINE_WIDTH, "Printed line &width", "How wide a line the printer of the fine rows lays,"
+                + " mostly that of its nozzle; teeth are made large enough for it");
         lineWidth.setText(shop.lineWidth());
+        giveExamples();
         fillSystems();
         setControl(page);
         touched = false;
@@ -104,8 +108,15 @@ final class WishPage extends WizardPage {
 
     private void kindChosen() {
         unit.setEnabled(!rotary.getSelection());
+        giveExamples();
         fillSystems();
         check();
+    }
+
+    private void giveExamples() {
+        boolean inches = unit.getSelectionIndex() == DisplayUnit.INCH.ordinal();
+        travel.setMessage(rotary.getSelection() ? "such as 90 or 360 degrees" : inches ? "such as 24 in" : "such as 600 mm");
+        step.setMessage(rotary.getSelection() ? "such as 0°01'" : inches ? "such as 0.001 in" : "such as 0.01 mm");
     }
 
     private void fillSystems() {
@@ -116,6 +127,7 @@ final class WishPage extends WizardPage {
 
     private void systemChosen() {
         rack.setEnabled(chosen() != RackSystem.NONE);
+        rack.setMessage(chosen().example());
         check();
     }
 

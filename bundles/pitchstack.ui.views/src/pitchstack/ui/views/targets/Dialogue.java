@@ -167,9 +167,9 @@ final class Dialogue {
             page.layout();
         } else {
             background.forget();
-            Scale scale = analysis.spec().scale();
+            AxisSpec axis = analysis.spec();
             say(!(reading instanceof Question.Reading.Nothing) ? ""
-                    : question.relative() ? Sayings.distanceInvitation(scale) : Sayings.invitation(scale));
+                    : question.relative() ? Sayings.distanceInvitation(axis.scale()) : Sayings.invitation(axis));
         }
     }
 

@@ -10,7 +10,7 @@ import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.widgets.Control;
 
 /** The fonts of the answer, derived from the font of the dialogs so that they follow the system's size. */
-final class Fonts {
+public final class Fonts {
     /** Steps are read from the machine, at arm's length and more. */
     private static final double LARGE = 1.2;
 
@@ -18,7 +18,7 @@ final class Fonts {
     private final Font large;
 
     /** @param owner the control with which the fonts are disposed of */
-    Fonts(Control owner) {
+    public Fonts(Control owner) {
         LocalResourceManager resources = new LocalResourceManager(JFaceResources.getResources(), owner);
         FontData[] normal = owner.getFont().getFontData();
         int height = (int) Math.round(normal[0].getHeight() * LARGE);
@@ -26,11 +26,13 @@ final class Fonts {
         large = resources.create(FontDescriptor.createFrom(normal).setHeight(height));
     }
 
-    Font bold() {
+    /** In bold. */
+    public Font bold() {
         return bold;
     }
 
-    Font large() {
+    /** Larger. */
+    public Font large() {
         return large;
     }
 }

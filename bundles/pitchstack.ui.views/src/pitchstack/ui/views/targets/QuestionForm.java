@@ -14,6 +14,7 @@ import org.eclipse.ui.ISharedImages;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.SettingText;
 
 /** The fields in which the question is typed, in a grid of {@value #COLUMNS} columns. */
 final class QuestionForm {
@@ -62,7 +63,7 @@ final class QuestionForm {
         worn = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
         worn.setItems(POLICIES);
         worn.select(0);
-        worn.setToolTipText("Worn teeth are avoided where a clean setting exists. Barred teeth are never used.");
+        worn.setToolTipText(SettingText.WORN_CHOICES);
         worn.addListener(SWT.Selection, e -> tell());
         Accessibles.name(worn, "Worn teeth");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(worn);

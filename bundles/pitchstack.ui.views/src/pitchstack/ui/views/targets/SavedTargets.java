@@ -63,7 +63,13 @@ final class SavedTargets {
      */
     void fitWithin(int most) {
         int room = (most - table.getHeaderHeight()) / table.getItemHeight();
-        ((GridData) table.getLayoutData()).heightHint = height(Math.max(LEAST_ROWS, Math.min(room, table.getItemCount())));
+        int rows = Math.max(1, Math.min(Math.max(LEAST_ROWS, room), table.getItemCount()));
+        ((GridData) table.getLayoutData()).heightHint = height(rows);
+    }
+
+    /** The height that the rows and their titles take, in pixels. */
+    int height() {
+        return ((GridData) table.getLayoutData()).heightHint;
     }
 
     private static Button button(Composite parent, String text, String tooltip) {

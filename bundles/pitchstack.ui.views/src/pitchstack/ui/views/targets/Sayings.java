@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.targets;
 
+import java.util.List;
 import pitchstack.analysis.Quantities;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
@@ -51,10 +52,18 @@ final class Sayings {
                 + ": positive is up, towards higher positions, negative is down.";
     }
 
-    /** What to do while nothing is asked. */
-    static String invitation(Scale scale) {
-        String example = scale.turn() > 0 ? "12.5 or 12°30'"
-                : scale instanceof LinearScale linear && linear.unit() == LengthUnit.INCH ? "37.625 or 37 5/8" : "742.3";
-        return "Type a target, such as " + example + ", or pick a saved one, and the moves that reach it are shown here.";
+    /** What to do while nothing is asked, with an example that the stops of the axis allow. */
+    static String invitation(AxisSpec axis) {
+        Scale scale = axis.scale();
+        List<String> examples = scale.turn() > 0 ? List.of("12.5 or 12°30'")
+                : scale instanceof LinearScale linear && linear.unit() == LengthUnit.INCH
+                        ? List.of("37.625 or 37 5/8", "3.625 or 3 5/8", "0.375 or 3/8") : List.of("742.3", "42.3", "4.2", "0.2");
+        String such = examples.stream().filter(example -> allows(axis, scale.parse(example.split(" ")[0]))).findFirst()
+                .map(example -> ", such as " + example).orElse("");
+        return "Type a target" + such + ", or pick a saved one, and the moves that reach it are shown here.";
+    }
+
+    private static boolean allows(AxisSpec axis, long position) {
+        return position >= axis.low().orElse(Long.MIN_VALUE) && position <= axis.high().orElse(Long.MAX_VALUE);
     }
 }

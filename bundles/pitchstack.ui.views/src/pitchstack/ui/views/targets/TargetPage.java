@@ -6,6 +6,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -83,10 +84,17 @@ final class TargetPage {
         }
     }
 
-    /** Lays out anew after texts have changed. */
+    /** Lays out anew after texts have changed. A long answer takes room from the saved targets. */
     void layout() {
-        saved.fitWithin((int) (SAVED_PART * scroll.getClientArea().height));
+        Rectangle area = scroll.getClientArea();
+        int most = (int) (SAVED_PART * area.height);
+        int lacking = heightWithin(most, area.width) - area.height;
+        scroll.setMinHeight(lacking > 0 ? heightWithin(saved.height() - lacking, area.width) : area.height + lacking);
         content.layout(true, true);
-        scroll.setMinHeight(content.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
+    }
+
+    private int heightWithin(int savedHeight, int width) {
+        saved.fitWithin(savedHeight);
+        return content.computeSize(width, SWT.DEFAULT).y;
     }
 }

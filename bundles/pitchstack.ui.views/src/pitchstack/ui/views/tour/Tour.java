@@ -7,6 +7,8 @@ import java.util.List;
 final class Tour {
     /** Where the fence of the examples stands when it is opened: 48 teeth of 1/4 in. */
     private static final int RACK_AT_FIRST = 48;
+    /** Half of the fence's step of 0.010 in. */
+    private static final String HALF_STEP = "0.005";
 
     private final List<TourStep> steps = List.of(
             new TourStep("Open the fence", "It is one of the examples, and opens as a copy that you cannot spoil.",
@@ -17,13 +19,14 @@ final class Tour {
             new TourStep("Take it back", "Press Ctrl+Z until the rack stands at index +48 again. Everything can be undone.", "",
                     sight -> sight.isFence() && sight.rack() == RACK_AT_FIRST),
             new TourStep("Set a target", "In the view Target type 37.63 and read the moves below it: which stage, how many teeth,"
-                    + " which way. Press Ctrl+Enter to make them.", "Go to Target",
+                    + " which way. Press Ctrl+Enter, or Apply, to make them.", "Go to Target",
                     sight -> sight.isFence() && sight.standsAt("37.63 in")),
-            new TourStep("See what is reached", "The view Coverage shows the whole travel as a strip: full where it is reached,"
-                    + " lower and hatched where only over worn teeth, flat where it is not.", "Go to Coverage",
-                    sight -> sight.isFence() && sight.isShown().test(TourView.COVERAGE)),
-            new TourStep("Bar some teeth", "Click the lower row of “Rack”, choose Stage > Mark Teeth… and mark tooth 200 as"
-                    + " barred. The strip shows at once what that costs.", "",
+            new TourStep("See the coverage", "The view Coverage draws the whole travel as a strip: blue is reached, hatched only"
+                    + " over worn teeth, grey not at all. Within 0.002 in most of it lies between two steps. Type " + HALF_STEP
+                    + " as the tolerance there, half a step, and all is reached.", "Go to Coverage",
+                    sight -> sight.isFence() && sight.isReachedWithin(HALF_STEP)),
+            new TourStep("Bar a tooth", "Click the long row of teeth on the base, choose Stage > Mark Teeth…, type 200 as the"
+                    + " first tooth, choose barred, and press Mark. The strip shows at once what that costs.", "",
                     sight -> sight.isFence() && sight.hasBarredTeeth()),
             new TourStep("Keep it", "Press Ctrl+S and give it a name. Until then a copy of unsaved work is kept for you.", "",
                     TourSight::isSaved));

@@ -3,8 +3,9 @@ package pitchstack.ui.views.tour;
 
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.function.Predicate;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.units.QuantityException;
 import pitchstack.edit.Session;
 import pitchstack.model.WearKind;
 import pitchstack.model.WornRange;
@@ -13,9 +14,9 @@ import pitchstack.model.WornRange;
  * What the tour sees of the window.
  *
  * @param session the document in front
- * @param isShown whether the view with an id can be seen
+ * @param tolerance what stands in the tolerance field of the Coverage view; empty while that view cannot be seen
  */
-record TourSight(Optional<Session> session, Predicate<String> isShown) {
+record TourSight(Optional<Session> session, Optional<String> tolerance) {
     /** Whether the fence of the examples is in front, whatever was done to it. */
     boolean isFence() {
         return session.filter(found -> "Cross-cut fence".equals(found.positioner().getTitle())
@@ -31,6 +32,16 @@ record TourSight(Optional<Session> session, Predicate<String> isShown) {
     boolean standsAt(String position) {
         OptionalLong now = session.orElseThrow().analysis().position(session.get().analysis().current());
         return now.isPresent() && now.getAsLong() == session.get().analysis().spec().scale().parse(position);
+    }
+
+    /** Whether the coverage within a tolerance is looked at. */
+    boolean isReachedWithin(String wanted) {
+        AxisSpec axis = session.orElseThrow().analysis().spec();
+        try {
+            return tolerance.isPresent() && axis.tolerance(tolerance.get()) == axis.tolerance(wanted);
+        } catch (QuantityException e) {
+            return false;
+        }
     }
 
     /** Whether any teeth are barred. */

@@ -4,8 +4,10 @@ package pitchstack.ui.views.tour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -13,7 +15,6 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
@@ -21,15 +22,15 @@ import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.ActiveSession;
 import pitchstack.ui.views.BesideEditor;
 import pitchstack.ui.views.Commands;
+import pitchstack.ui.views.HistoryActions;
+import pitchstack.ui.views.coverage.CoverageView;
+import pitchstack.ui.views.targets.TargetView;
 import pitchstack.ui.views.welcome.Examples;
 
 /** The view First Tour: what to do next, and what is done. It watches the window and goes on by itself. */
 public final class TourView extends ViewPart {
     /** Id of this view. */
     public static final String ID = "pitchstack.ui.views.tour";
-    /** Id of the view that one step leads to. */
-    static final String COVERAGE = "pitchstack.ui.views.coverage";
-    private static final String TARGET = "pitchstack.ui.views.target";
     private static final String FENCE = "cross-cut-fence";
     /** Views come and go without telling; a look costs next to nothing. */
     private static final int EVERY_MS = 500;
@@ -39,6 +40,7 @@ public final class TourView extends ViewPart {
     private final Tour tour = new Tour();
     private final List<Label> titles = new ArrayList<>();
     private ActiveSession active;
+    private HistoryActions history;
     private Composite page;
     private ScrolledComposite scroll;
     private Label how;
@@ -65,21 +67,24 @@ public final class TourView extends ViewPart {
         }
         how = new Label(page, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).indent(0, 6).hint(NARROW, SWT.DEFAULT).applyTo(how);
-        help = button("", this::help);
-        skip = button("&Skip this step", tour::skip);
-        button("Start &over", tour::restart);
+        help = button(page, "", this::help);
+        Composite ways = new Composite(page, SWT.NONE);
+        RowLayoutFactory.fillDefaults().spacing(8).applyTo(ways);
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(ways);
+        skip = button(ways, "&Skip this step", tour::skip);
+        button(ways, "Start &over", tour::restart);
         scroll.setContent(page);
         scroll.addListener(SWT.Resize, event -> size());
-        active = new ActiveSession(getSite().getPage(), this::look, change -> look());
+        active = new ActiveSession(getSite().getPage(), this::changed, change -> changed());
+        history = new HistoryActions(active, getViewSite().getActionBars());
         look();
         show();
         page.getDisplay().timerExec(EVERY_MS, this::lookAgain);
     }
 
-    private Button button(String text, Runnable what) {
-        Button button = new Button(page, SWT.PUSH);
+    private Button button(Composite parent, String text, Runnable what) {
+        Button button = new Button(parent, SWT.PUSH);
         button.setText(text);
-        GridDataFactory.swtDefaults().applyTo(button);
         button.addListener(SWT.Selection, event -> {
             what.run();
             show();
@@ -95,16 +100,23 @@ public final class TourView extends ViewPart {
         }
     }
 
+    private void changed() {
+        if (history != null) {
+            history.update();
+        }
+        look();
+    }
+
     private void look() {
-        if (active != null && tour.look(new TourSight(active.session(), this::isShown))) {
+        if (active != null && tour.look(new TourSight(active.session(), tolerance()))) {
             show();
         }
     }
 
-    private boolean isShown(String view) {
+    private Optional<String> tolerance() {
         IWorkbenchPage where = getSite().getPage();
-        IViewPart found = where.findView(view);
-        return found != null && where.isPartVisible(found);
+        return where.findView(CoverageView.ID) instanceof CoverageView view && where.isPartVisible(view)
+                ? Optional.of(view.tolerance()) : Optional.empty();
     }
 
     private void show() {
@@ -115,7 +127,8 @@ public final class TourView extends ViewPart {
             title.setFont(i == tour.current() ? bold : page.getFont());
         }
         boolean over = tour.isOver();
-        how.setText(over ? "That was the tour. The user guide (F1) tells the rest, and Help > Keys lists every key."
+        how.setText(over ? "That was the tour. File > Design a New Stack… makes one of your own, the user guide (F1)"
+                + " tells the rest, and Help > Keys lists every key."
                 : tour.steps().get(tour.current()).how());
         String text = over ? "" : tour.steps().get(tour.current()).help();
         help.setText(text);
@@ -134,8 +147,8 @@ public final class TourView extends ViewPart {
         switch (tour.current()) {
             case 0 -> Examples.file(FENCE).ifPresent(file -> new Commands(getSite()).run(Commands.OPEN_COPY,
                     Map.of(Commands.PATH, file.toString())));
-            case 3 -> go(TARGET);
-            default -> go(COVERAGE);
+            case 3 -> go(TargetView.ID);
+            default -> go(CoverageView.ID);
         }
     }
 

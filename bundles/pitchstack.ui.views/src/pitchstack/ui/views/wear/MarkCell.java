@@ -11,6 +11,7 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.SWT;
 import pitchstack.edit.Session;
 import pitchstack.edit.ToothMark;
+import pitchstack.ui.views.InsistentCell;
 
 /** Lets one column be edited in place. */
 final class MarkCell extends EditingSupport {

@@ -8,25 +8,18 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnViewerEditor;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
-import org.eclipse.jface.viewers.FocusCellHighlighter;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
-import org.eclipse.jface.viewers.TableViewerEditor;
-import org.eclipse.jface.viewers.TableViewerFocusCellManager;
-import org.eclipse.jface.viewers.ViewerCell;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import pitchstack.edit.Session;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.CellEditing;
 import pitchstack.ui.views.Columns;
 
 /** The marks as a table that is edited in place: by a double click, or with the arrow keys and F2 or Enter. */
@@ -56,7 +49,7 @@ final class MarkTable {
             shown.setLabelProvider(new Labels(column, images));
             shown.setEditingSupport(new MarkCell(viewer, column, session, problem));
         }
-        editInPlace();
+        CellEditing.in(viewer);
         viewer.addSelectionChangedListener(e -> picked.accept(chosen()));
     }
 
@@ -67,24 +60,6 @@ final class MarkTable {
         if (!tip.equals(table.getToolTipText())) {
             table.setToolTipText(tip);
         }
-    }
-
-    private void editInPlace() {
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer,
-                new CellFrame(viewer));
-        ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
-            @Override
-            protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
-                boolean key = event.eventType == ColumnViewerEditorActivationEvent.KEY_PRESSED
-                        && (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR);
-                return key || event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL
-                        || event.eventType == ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION
-                        || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC;
-            }
-        };
-        strategy.setEnableEditorActivationWithKeyboard(true);
-        TableViewerEditor.create(viewer, focus, strategy, ColumnViewerEditor.TABBING_HORIZONTAL
-                | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.KEYBOARD_ACTIVATION);
     }
 
     Table control() {
@@ -138,29 +113,6 @@ final class MarkTable {
             viewer.getTable().setFocus();
             viewer.editElement(same, column.ordinal());
         });
-    }
-
-    /** A frame around the cell that the keys act on; it leaves text and pictures as they are. */
-    private static final class CellFrame extends FocusCellHighlighter {
-        private final Table table;
-
-        CellFrame(TableViewer viewer) {
-            super(viewer);
-            table = viewer.getTable();
-            table.addListener(SWT.PaintItem, e -> {
-                ViewerCell cell = getFocusCell();
-                if (cell != null && cell.getItem() == e.item && cell.getColumnIndex() == e.index && table.isFocusControl()) {
-                    Rectangle bounds = cell.getBounds();
-                    e.gc.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT));
-                    e.gc.drawRectangle(bounds.x, bounds.y, bounds.width - 1, bounds.height - 1);
-                }
-            });
-        }
-
-        @Override
-        protected void focusCellChanged(ViewerCell newCell, ViewerCell oldCell) {
-            table.redraw();
-        }
     }
 
     private static final class Labels extends ColumnLabelProvider {

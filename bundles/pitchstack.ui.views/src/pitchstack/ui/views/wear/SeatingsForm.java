@@ -39,9 +39,9 @@ final class SeatingsForm {
         order.setToolTipText("The settings whose seatings are counted, beginning where the stages stand now.");
         Accessibles.name(order, "Count");
         GridDataFactory.swtDefaults().hint(COMBO_WIDTH, SWT.DEFAULT).applyTo(order);
-        label(line, "times");
+        label(line, "done");
         times = field(line, "Times", "1", "How many times the list is run, such as a month of days.");
-        label(line, "shift");
+        label(line, "times, base row shifted");
         shift = field(line, "Shift of the base row in teeth", "0", "By how many teeth the base row of"
                 + " the chosen line would be shifted under its rider, to see how that spreads the seatings; 0 for not at all.");
         label(line, "teeth");

@@ -53,11 +53,10 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
         List<StopChange> failing = found.stops().stream().filter(StopChange::fails).toList();
         long costlier = found.stops().stream().filter(stop -> stop.extraMs().orElse(0) != 0).count();
         long worn = found.stops().stream().filter(StopChange::turnsWorn).count();
-        String failed = failing.isEmpty() ? "none of " + count(stops.size()) + " is lost" : failing.size() + " of "
-                + count(stops.size()) + (failing.size() == 1 ? " is lost (" : " are lost (")
+        String failed = failing.isEmpty() ? "none is lost" : failing.size() + (failing.size() == 1 ? " is lost (" : " are lost (")
                 + failing.stream().map(this::name).collect(Collectors.joining(", ")) + ")";
-        return "Each from here, " + failed + (worn == 0 ? "" : ", " + worn + " only over worn teeth")
-                + (costlier == 0 ? ", no extra effort." : "; " + extra(found.extraMs()) + " in sum for " + costlier
+        return "Of " + count(stops.size()) + ", each set from here, " + failed + (worn == 0 ? "" : ", " + worn + " only over worn teeth")
+                + (costlier == 0 ? "; no extra effort." : "; " + extra(found.extraMs()) + " in sum for " + costlier
                         + (costlier == 1 ? " other." : " others."));
     }
 
@@ -77,8 +76,8 @@ record WhatIfWords(Scale scale, List<Stop> stops, boolean isSupposed) {
     }
 
     private String mean(MeanEffort mean) {
-        return "Mean least effort from here, every " + scale.formatSize(mean.step()) + ": "
-                + Wording.effort(tenths(mean.supposedMs())) + (isSupposed ? ", now " : ", without the marks ")
+        return "A move from here to any multiple of " + scale.formatSize(mean.step()) + " takes "
+                + Wording.effort(tenths(mean.supposedMs())) + " on average; " + (isSupposed ? "now " : "without the marks ")
                 + Wording.effort(tenths(mean.nowMs())) + ".";
     }
 

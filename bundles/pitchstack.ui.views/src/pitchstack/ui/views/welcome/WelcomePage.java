@@ -63,7 +63,7 @@ final class WelcomePage {
         heading("Begin", 1.3);
         begin("Take the first tour, on the cross-cut fence", Commands.TOUR);
         begin("Design a new stack from travel and finest step…", Commands.DESIGN);
-        begin("New stack, to be changed", Commands.NEW);
+        begin("Start from a small ready stack, and change it", Commands.NEW);
         begin("Open a file…", Commands.ASK_AND_OPEN);
         begin("Read the user guide", Commands.GUIDE);
         List<Example> examples = commands.offers(Commands.OPEN_COPY) ? Example.all() : List.of();

@@ -19,13 +19,15 @@ final class BundleTable {
 
     /** The bundles as they are meant to be. */
     static final BundleTable PITCHSTACK = new BundleTable(List.of(
-            bundle("pitchstack.core", uses(), Set.of("org.jgrapht", "org.hipparchus")),
+            bundle("pitchstack.core", uses(), Set.of("org.jgrapht", "org.hipparchus",
+                    "org.locationtech.jts")),
             bundle("pitchstack.model", uses(), and(MODEL_TYPES, "javax.xml", "org.xml.sax")),
             bundle("pitchstack.analysis", uses("pitchstack.core", "pitchstack.model"), MODEL_TYPES),
             bundle("pitchstack.edit", uses("pitchstack.model", "pitchstack.analysis"),
                     and(MODEL_TYPES, "org.eclipse.emf.edit")),
             bundle("pitchstack.export", uses("pitchstack.core", "pitchstack.model", "pitchstack.analysis"),
-                    and(MODEL_TYPES, "org.apache.commons.csv", "org.knowm.xchart", "javax.imageio")),
+                    and(MODEL_TYPES, "org.apache.commons.csv", "org.knowm.xchart", "javax.imageio", "org.apache.pdfbox",
+                            "org.apache.fontbox", "org.dhatim.fastexcel")),
             bundle("pitchstack.cli", uses("pitchstack.analysis", "pitchstack.export"),
                     and(MODEL_TYPES, "picocli", "com.google.gson")),
             bundle("pitchstack.ui.editor", uses("pitchstack.edit"), and(and(WINDOW, MODEL_TYPES),

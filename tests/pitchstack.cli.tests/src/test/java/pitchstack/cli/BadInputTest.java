@@ -44,7 +44,7 @@ class BadInputTest {
             plan text --at 1                 | text, line 1, column 1: this is not XML;
             plan broken --at 1               | broken, line 6, column 
             plan newer --at 1                | newer
-            plan none --at 1                 | “Test bench” has no axis to plan on.
+            plan none --at 1                 | “Test bench” has no axis.
             plan two --at 1                  | “Test bench” has 2 axes; name one of them with --axis: “X”, “Y”.
             plan twins --at 1 --axis X       | “Test bench” has 2 axes “X”; give them different names in the file first.
             plan good --at 1 --axis Y        | “Test bench” has no axis “Y”; it has “Slide”.
@@ -119,7 +119,7 @@ class BadInputTest {
             check broken                     | broken, line 6, column 
             check                            | Missing required parameter: 'FILE'. See pitchstack check --help
             check good --at 1                | There is no option --at
-            paln good --at 1                 | There is no command “paln”; write plan, table, coverage, wear or check.
+            paln good --at 1                 | There is no command “paln”; write plan, table, coverage, wear, check, budget, fit, evaluate, draw, card or part.
             fence.pitchstack                 | to open a file in the window: pitchstack --window fence.pitchstack
             --bogus                          | There is no option --bogus. See pitchstack --help
             """)
@@ -132,7 +132,8 @@ class BadInputTest {
 
     @Test
     void asksForACommandWhereThereIsNone() {
-        assertRefused("A command is missing; write plan, table, coverage, wear or check, or see pitchstack --help", new String[0]);
+        assertRefused("A command is missing; write plan, table, coverage, wear, check, budget, fit, evaluate, draw, card or part, or see pitchstack --help",
+                new String[0]);
     }
 
     @Test

@@ -8,14 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pitchstack.analysis.accuracy.AxisFit;
+import pitchstack.analysis.accuracy.RunReader;
 import pitchstack.edit.Property.Entry;
 import pitchstack.model.Axis;
 import pitchstack.model.DisplayUnit;
@@ -119,14 +118,31 @@ class AccuracyFactsTest {
         assertEquals("ISO 1328-1:1995 grade 0", rack.getBaseRow().getGrade());
     }
 
+    /**
+     * A rack 200 ppm long and a printed pair 800 ppm long, read without any error: 10 teeth of 5 mm are 50.010 mm, 20 are
+     * 100.020 mm, and 5 of 4.9 mm are 24.5196 mm.
+     */
+    private AxisFit fitted() {
+        List<Reading> exact = List.of(reading("0 mm", 0, 0), reading("50.010 mm", 10, 0), reading("100.020 mm", 20, 0),
+                reading("24.5196 mm", 0, 5), reading("74.5296 mm", 10, 5));
+        session.run(new RemoveReadings(run.getReadings()));
+        session.run(new AddReadings(run, 0, exact, "Add readings"));
+        return AxisFit.of(RunReader.read(axis, session.analysis().spec(), run), session.analysis().current());
+    }
+
+    private static Reading reading(String value, int... setting) {
+        Reading reading = reading(setting);
+        reading.setValue(value);
+        return reading;
+    }
+
     @Test
     void acceptsAFitAsOneChange() {
+        AxisFit fit = fitted();
         EObject before = EcoreUtil.copy(session.positioner());
-        session.run(new AcceptFit(run, List.of(new AcceptFit.Fitted(rack, 12.5, 3, Optional.empty()),
-                new AcceptFit.Fitted(fine, 800, 20, Optional.of(new TreeMap<>(Map.of(4, "7 um")))))));
-        assertEquals(12.5, rack.getCorrectionPpm());
-        assertEquals(20, fine.getCorrectionUncertaintyPpm());
-        assertEquals("7 um", fine.getIndexErrors().get(0).getError());
+        session.run(new AcceptFit(axis, run, fit, false));
+        assertEquals(200, rack.getCorrectionPpm(), 0.01);
+        assertEquals(800, fine.getCorrectionPpm(), 0.01);
         assertEquals(List.of(run, run), List.of(rack.getCorrectionRun(), fine.getCorrectionRun()));
         assertEquals("2026-03-02", property(fine, "correctionRun").text());
         session.history().undo();
@@ -135,8 +151,8 @@ class AccuracyFactsTest {
 
     @Test
     void aTypedCorrectionIsNoLongerThatOfARun() {
-        session.run(new AcceptFit(run, List.of(new AcceptFit.Fitted(rack, 12.5, 3, Optional.empty()))));
-        enter(rack, "correctionPpm", "12.5");
+        session.run(new AcceptFit(axis, run, fitted(), false));
+        enter(rack, "correctionPpm", property(rack, "correctionPpm").text());
         assertEquals(run, rack.getCorrectionRun(), "the same number");
         enter(rack, "correctionPpm", "13");
         assertNull(rack.getCorrectionRun());
@@ -144,10 +160,10 @@ class AccuracyFactsTest {
 
     @Test
     void noStageNamesARunThatIsGone() {
-        session.run(new AcceptFit(run, List.of(new AcceptFit.Fitted(rack, 12.5, 3, Optional.empty()))));
+        session.run(new AcceptFit(axis, run, fitted(), false));
         session.run(new RemoveElement(run));
         assertNull(rack.getCorrectionRun());
-        assertEquals(12.5, rack.getCorrectionPpm());
+        assertEquals(200, rack.getCorrectionPpm(), 0.01);
         session.history().undo();
         assertEquals(run, rack.getCorrectionRun());
     }

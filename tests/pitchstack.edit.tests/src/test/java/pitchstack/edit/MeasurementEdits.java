@@ -2,11 +2,11 @@
 package pitchstack.edit;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
-import java.util.TreeMap;
+import pitchstack.analysis.accuracy.AxisFit;
+import pitchstack.analysis.accuracy.RunReader;
 import pitchstack.model.Approach;
 import pitchstack.model.Axis;
 import pitchstack.model.BedDirection;
@@ -24,27 +24,25 @@ final class MeasurementEdits {
     private MeasurementEdits() {
     }
 
-    /** An edit of an axis with stages that is in a document. */
-    static Edit random(Axis axis, Random random) {
+    /** An edit of the axis that is looked at, which has stages. */
+    static Edit random(Session session, Random random) {
+        Axis axis = session.axis();
         if (axis.getRuns().isEmpty()) {
             return AddElement.run(axis, NewStack.run(axis, LocalDate.of(2026, 3, 1 + random.nextInt(28))));
         }
         MeasurementRun run = axis.getRuns().get(random.nextInt(axis.getRuns().size()));
         Stage stage = axis.getStages().get(random.nextInt(axis.getStages().size()));
-        return switch (run.getReadings().isEmpty() ? 0 : random.nextInt(9)) {
+        return switch (run.getReadings().isEmpty() ? 0 : random.nextInt(8)) {
             case 0, 1 -> new AddReadings(run, random.nextInt(run.getReadings().size() + 1),
                     List.of(reading(axis, random), reading(axis, random)), "Add 2 readings");
             case 2 -> new RemoveReadings(run.getReadings().subList(0, 1 + random.nextInt(run.getReadings().size())));
             case 3 -> changed(run.getReadings().get(random.nextInt(run.getReadings().size())), random);
             case 4 -> new FillReadings(run.getReadings().subList(0, 1), List.of(random.nextInt(100) + " mm"));
-            case 5 -> new AcceptFit(run, axis.getStages().stream().map(one -> new AcceptFit.Fitted(one, random.nextInt(500),
-                    random.nextInt(1, 50), random.nextBoolean() ? Optional.empty() : Optional.of(new TreeMap<>(
-                            Map.of(random.nextInt(5), random.nextInt(20) + " um"))))).toList());
+            case 5 -> accepted(session, run, random);
             case 6 -> new TypeCorrection(stage, random.nextBoolean() ? Literals.STAGE__CORRECTION_PPM
                     : Literals.STAGE__CORRECTION_UNCERTAINTY_PPM, random.nextInt(500), "Type a correction");
-            case 7 -> new ShapeTeeth(stage, Literals.TOOTH_FORM__DEPTH, random.nextBoolean() ? null
+            default -> new ShapeTeeth(stage, Literals.TOOTH_FORM__DEPTH, random.nextBoolean() ? null
                     : random.nextInt(1, 9) + " mm", "Change depth");
-            default -> printed((Positioner) axis.eContainer(), random);
         };
     }
 
@@ -60,7 +58,24 @@ final class MeasurementEdits {
         return reading;
     }
 
-    private static Edit printed(Positioner positioner, Random random) {
+    /** A run of its own tells the stages apart, or else nothing is accepted. */
+    private static Edit accepted(Session session, MeasurementRun run, Random random) {
+        Axis axis = session.axis();
+        AxisFit fit = AxisFit.of(RunReader.read(axis, session.analysis().spec(), run), session.analysis().current());
+        return fit.fit().isPresent() ? new AcceptFit(axis, run, fit, random.nextBoolean())
+                : new AddReadings(run, 0, telling(axis, random), "Add telling readings");
+    }
+
+    private static List<Reading> telling(Axis axis, Random random) {
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < 3 * (axis.getStages().size() + 2); i++) {
+            readings.add(reading(axis, random));
+        }
+        return readings;
+    }
+
+    /** An edit of what was measured on printed parts. */
+    static Edit printed(Positioner positioner, Random random) {
         if (positioner.getPrintSetups().isEmpty()) {
             PrintSetup setup = PitchstackFactory.eINSTANCE.createPrintSetup();
             setup.setName("flat " + random.nextInt(10));

@@ -114,7 +114,7 @@ class UndoTest {
             }
         });
         int stages = axis.getStages().size();
-        return switch (stages == 0 ? 3 : random.nextInt(24)) {
+        return switch (stages == 0 ? 3 : random.nextInt(27)) {
             case 0 -> new MoveStage(axis.getStages().get(random.nextInt(stages)), random.nextInt(41) - 20);
             case 1 -> new ApplySetting(axis, Setting.of(random.ints(stages, -20, 21).toArray()));
             case 2 -> new RemoveElement(removable.get(random.nextInt(removable.size())));
@@ -136,7 +136,11 @@ class UndoTest {
             case 16 -> new MarkTeeth(List.of(mark(randomRow(axis, random), random), mark(randomRow(axis, random), random)));
             case 17 -> change(axis, random);
             case 18 -> new TakeOver(session.positioner(), other(session, random), "Take over");
-            case 19, 20, 21 -> MeasurementEdits.random(axis, random);
+            case 19, 20, 21 -> MeasurementEdits.random(session, random);
+            case 22 -> MeasurementEdits.printed(session.positioner(), random);
+            case 23 -> axis.getTargets().isEmpty() ? AddElement.target(axis, target(random))
+                    : new MoveTarget(axis.getTargets().get(0), session.analysis().spec().scale(), random.nextInt());
+            case 24 -> new RemoveStop(axis, random.nextBoolean());
             default -> typed(session, random);
         };
     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Tree;
@@ -115,6 +116,52 @@ class OutlineTest {
         Desk.canvas().setFocus();
         Desk.key(SWT.ARROW_RIGHT, 0);
         assertEquals(1, session.axis().getStages().get(0).getIndex(), "the stage selected in the outline moves");
+    }
+
+    /** The overview: pressed at its left or right end it brings that end of the drawing into sight. */
+    @Test
+    void scrollsTheDrawingByItsOverview() {
+        Canvas overview = (Canvas) Desk.controls(Desk.shell(), control -> control.getClass().getSimpleName().equals("Overview")
+                && control.isVisible()).get(0);
+        for (int notch = 0; notch < 6; notch++) {
+            Desk.wheel(500, 150, 1, SWT.MOD1);
+        }
+        int width = overview.getClientArea().width;
+        mouse(overview, SWT.MouseDown, 4, 0);
+        assertEquals(0, scrolled());
+        mouse(overview, SWT.MouseUp, 4, SWT.BUTTON1);
+        mouse(overview, SWT.MouseDown, width - 5, 0);
+        int end = scrolled();
+        mouse(overview, SWT.MouseUp, width - 5, SWT.BUTTON1);
+        assertTrue(end > Desk.canvas().getSize().x, "far from the start: " + end);
+        mouse(overview, SWT.MouseDown, width / 2, 0);
+        int middle = scrolled();
+        assertTrue(middle > 0 && middle < end, middle + " of " + end);
+        mouse(overview, SWT.MouseMove, width / 2 + width / 10, SWT.BUTTON1);
+        assertTrue(scrolled() > middle, "the frame follows the pointer");
+        mouse(overview, SWT.MouseUp, width / 2 + width / 10, SWT.BUTTON1);
+        Event key = new Event();
+        key.keyCode = SWT.HOME;
+        overview.notifyListeners(SWT.KeyDown, key);
+        assertEquals(0, scrolled());
+        key.keyCode = SWT.ARROW_RIGHT;
+        overview.notifyListeners(SWT.KeyDown, key);
+        assertTrue(scrolled() > 0);
+    }
+
+    private static int scrolled() {
+        Desk.settle();
+        return Desk.canvas().getViewport().getViewLocation().x;
+    }
+
+    private static void mouse(Canvas overview, int type, int x, int state) {
+        Event event = new Event();
+        event.x = x;
+        event.y = overview.getClientArea().height / 2;
+        event.button = type == SWT.MouseMove ? 0 : 1;
+        event.stateMask = state;
+        overview.notifyListeners(type, event);
+        Desk.settle();
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.swt.graphics.Point;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.units.RulerStep;
 import pitchstack.edit.Session;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
@@ -65,6 +66,12 @@ final class Sight {
     /** The pixel of a position. */
     int px(double position) {
         return (int) Math.round(mapping().px(position));
+    }
+
+    /** The small ticks of the ruler at this scale, whose numbers take at least 84 pixels each, as a length. */
+    double tick() {
+        RulerStep step = RulerStep.of(spec().scale(), 84 / mapping().pxPerCount());
+        return step.counts() / step.parts();
     }
 
     /** The position of a pixel. */

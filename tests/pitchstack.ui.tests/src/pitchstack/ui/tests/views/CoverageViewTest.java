@@ -8,13 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
+import org.eclipse.core.runtime.jobs.IJobChangeListener;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -26,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.AddElement;
 import pitchstack.edit.NewStack;
+import pitchstack.edit.RemoveElement;
 import pitchstack.edit.Session;
 import pitchstack.edit.SetValue;
 import pitchstack.edit.ToothMark;
@@ -189,7 +196,8 @@ class CoverageViewTest {
     void comparesWithWhatIsSupposed() {
         byte[] before = pixels();
         session.suppose(List.of(new ToothMark(session.axis().getStages().get(0).getBaseRow(), 48, 48, WearKind.BARRED, "")));
-        awaits("40.0 % reached within ±0.002 in now, supposed 37.5 %: 2.400 in lost, nothing more only over worn teeth.");
+        awaits("Reached within ±0.002 in: 40.0 % now, 37.5 % as supposed, with 2.400 in lost and nothing more only over worn"
+                + " teeth.");
         assertFalse(Arrays.equals(before, pixels()));
         assertTrue(says("lost"), "the legend");
         hands.picture(shell, "coverage-supposed");
@@ -218,6 +226,32 @@ class CoverageViewTest {
         hands.picture(shell, "coverage-pointed");
         strip().notifyListeners(SWT.MouseExit, new Event());
         assertTrue(session.pointed().isEmpty());
+    }
+
+    /** The editor selects something else before the view is told that no stage is left. */
+    @Test
+    void asksNothingOfAnAxisWithoutStages() {
+        List<String> asked = new ArrayList<>();
+        IJobChangeListener listener = new JobChangeAdapter() {
+            @Override
+            public void scheduled(IJobChangeEvent event) {
+                if (Display.getCurrent() != null && session.analysis().hasErrors()) {
+                    asked.add(event.getJob().getName());
+                }
+            }
+        };
+        Job.getJobManager().addJobChangeListener(listener);
+        try {
+            for (int stages = session.axis().getStages().size(); stages > 0; stages--) {
+                Stage stage = session.axis().getStages().get(0);
+                bench.select(stage);
+                session.run(new RemoveElement(stage));
+            }
+            hands.until("the reason is there", () -> says("The axis has no stage"));
+        } finally {
+            Job.getJobManager().removeJobChangeListener(listener);
+        }
+        assertFalse(asked.contains("Coverage"), asked.toString());
     }
 
     @Test

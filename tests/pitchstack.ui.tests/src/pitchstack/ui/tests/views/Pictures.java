@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -19,6 +20,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.dialogs.PreferencesUtil;
@@ -64,10 +67,12 @@ class Pictures {
     /** All views but those that are pictured with something done in them first. */
     private static final List<View> VIEWS = List.of(new View("org.eclipse.ui.views.PropertySheet", "properties", 500),
             new View("org.eclipse.ui.views.ContentOutline", "outline", 500),
-            new View("pitchstack.ui.views.list", "target-list", 2500), new View("pitchstack.ui.views.wear", "wear", 2500));
+            new View("pitchstack.ui.views.list", "target-list", 2500), new View("pitchstack.ui.views.wear", "wear", 2500),
+            new View("pitchstack.ui.views.runs", "measurements", 2500));
     /** Those, and the guide itself. */
     private static final List<String> OTHERS = List.of("pitchstack.ui.views.target", "pitchstack.ui.views.coverage",
-            "pitchstack.ui.views.findings", "pitchstack.ui.views.tour", "pitchstack.ui.views.guide");
+            "pitchstack.ui.views.findings", "pitchstack.ui.views.tour", "pitchstack.ui.views.guide",
+            "pitchstack.ui.views.accuracy");
     private static final int WIDTH = Integer.getInteger("pictures.width", 1280);
     private static final int HEIGHT = Integer.getInteger("pictures.height", 800);
 
@@ -150,6 +155,25 @@ class Pictures {
         }
         bench.command("pitchstack.ui.views.showTour", Map.of());
         keepPart("tour");
+    }
+
+    /** Two pages of the view Accuracy, as large as the window. */
+    @Test
+    void ofTheAccuracy() {
+        bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
+        IViewPart view = bench.view("pitchstack.ui.views.accuracy");
+        bench.page().toggleZoom(bench.page().getReference(view));
+        for (Map.Entry<String, String> page : Map.of("Budget", "accuracy", "Preload", "accuracy-preload").entrySet()) {
+            for (ToolBar bar : hands.all(bench.shell(), ToolBar.class, ToolBar::isVisible)) {
+                List<ToolItem> pages = Arrays.stream(bar.getItems())
+                        .filter(item -> List.of("Budget", "Travel", "Preload", "Warmth").contains(item.getText())).toList();
+                pages.forEach(item -> item.setSelection(item.getText().equals(page.getKey())));
+                pages.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection, new Event()));
+            }
+            waitFor(2500);
+            keepPart(page.getValue());
+        }
+        bench.page().toggleZoom(bench.page().getReference(view));
     }
 
     /** The workbench's own views besides ours are of its, and nobody is shown them. */

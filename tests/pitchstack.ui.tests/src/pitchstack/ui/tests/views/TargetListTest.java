@@ -114,6 +114,24 @@ class TargetListTest {
     }
 
     @Test
+    void keepsTheRowThatIsTypedInSight() {
+        show(IntStream.range(1, 25).mapToObj(Integer::toString).toArray(String[]::new));
+        hands.focus(table());
+        hands.key(0, SWT.INSERT);
+        for (int row = 25; row < 28; row++) {
+            int rows = row;
+            hands.type("30");
+            hands.enter(0);
+            hands.until("it is in the list", () -> session.axis().getTargets().size() == rows);
+            hands.until("it is planned", () -> !cell(rows - 1, "Reached").isEmpty());
+            hands.until("the next row is typed", () -> cells().size() == 1);
+            int below = cells().get(0).getBounds().y + cells().get(0).getSize().y;
+            assertTrue(below <= table().getClientArea().height, below + " of " + table().getClientArea().height);
+        }
+        hands.picture(shell, "list-long");
+    }
+
+    @Test
     void changesACellInPlaceAndKeepsWhatItCannotRead() {
         select(0);
         hands.key(0, SWT.F2);

@@ -67,7 +67,7 @@ class WearViewTest {
     @Test
     void listsTheMarksAndWhatTheyCost() {
         assertEquals(List.of("Rack", "base row", "100", "101", "worn", "rounded by years at 24 in"), line(0));
-        assertTrue(says("none of 13 targets is lost, 1 only over worn teeth, no extra effort."), "the shelf at 24 in, n 96");
+        assertTrue(says("Of 13 targets, each set from here, none is lost, 1 only over worn teeth; no extra effort."), "the shelf at 24 in, n 96");
         hands.picture(shell, "wear-fence");
     }
 
@@ -115,7 +115,7 @@ class WearViewTest {
         awaits(SUPPOSED);
         assertEquals(List.of("Rack", "base row", "48", "48", "barred (supposed)"), line(1).subList(0, 5));
         assertTrue(says("Only over worn teeth: nothing."));
-        assertTrue(says("2 of 13 targets are lost (“Drawer side”, “Bottom rail”), no extra effort."));
+        assertTrue(says("Of 13 targets, each set from here, 2 are lost (“Drawer side”, “Bottom rail”); no extra effort."));
         assertFalse(session.isDirty());
         hands.picture(shell, "wear-supposed");
         push("F&orget");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.analysis.accuracy;
 
+import java.util.Locale;
 import java.util.Optional;
 import pitchstack.core.accuracy.budget.BudgetResult;
 import pitchstack.core.accuracy.budget.Contribution;
@@ -17,6 +18,9 @@ import pitchstack.core.accuracy.total.Cause;
  * @param share its part of the combined variance; all add up to 1, and one can be below 0 where it takes away from others
  */
 public record BudgetLine(Optional<Cause> cause, Contribution input, double share) {
+    private static final double PPM = 1e-6;
+    private static final double MM = 1e3;
+
     static BudgetLine of(BudgetResult.Line line) {
         return new BudgetLine(Cause.of(line.contribution()), line.contribution(), line.share());
     }
@@ -49,6 +53,27 @@ public record BudgetLine(Optional<Cause> cause, Contribution input, double share
     /** The model behind the number. */
     public String model() {
         return cause.map(Cause::model).orElse("");
+    }
+
+    /**
+     * How the input comes into the result: its own uncertainty and the sensitivity, with their units.
+     *
+     * @param rotary whether radians stand for metres
+     */
+    public String comesIn(boolean rotary) {
+        double u = input.standardUncertainty();
+        double c = input.sensitivity();
+        Cause.Per per = c == 1 ? Cause.Per.RESULT : cause.map(Cause::per).orElse(Cause.Per.RESULT);
+        return switch (per) {
+            case RESULT -> Words.size(u, rotary) + " × " + String.format(Locale.ROOT, "%.3g", c);
+            case PITCH -> String.format(Locale.ROOT, "%.1f ppm × %s", u / PPM, way(c, rotary));
+            case KELVIN -> String.format(Locale.ROOT, "%.2f K × %s/K", u, Words.size(c, rotary));
+            case PER_KELVIN -> String.format(Locale.ROOT, "%.2f ppm/K × %.1f mm·K", u / PPM, c * MM);
+        };
+    }
+
+    private static String way(double si, boolean rotary) {
+        return rotary ? String.format(Locale.ROOT, "%.4f°", Math.toDegrees(si)) : String.format(Locale.ROOT, "%.3f mm", si * MM);
     }
 
     private static String words(Distribution distribution) {

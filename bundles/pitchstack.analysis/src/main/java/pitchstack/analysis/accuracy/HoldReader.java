@@ -5,9 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import pitchstack.core.accuracy.material.Material;
-import pitchstack.core.accuracy.teeth.ToothCompliance;
 import pitchstack.core.accuracy.teeth.ToothForm;
-import pitchstack.core.accuracy.teeth.ToothVariant;
+import pitchstack.core.accuracy.teeth.ToothPair;
 import pitchstack.core.accuracy.total.Hold;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
@@ -30,13 +29,8 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
             notes.assume(title + ": no preload is given; every flank is taken to bear, and friction is left out.");
             return Optional.empty();
         }
-        double width = Math.min(width(stage.getBaseRow()), width(stage.getRiderRow()));
-        ToothForm form = ToothForms.of(stage, title, pitchM, width, notes);
-        ToothVariant variant = ToothForms.variant(stage, title, form, notes);
-        // The stage's slot and well are those of a printed tooth; a metal rack has neither.
-        ToothCompliance below = tooth(form, variant, base);
-        ToothCompliance above = tooth(form, variant, rider);
-        double stiffness = below.flankNPerM(above, form.flankAngleRad());
+        ToothForm form = form();
+        double stiffness = pair(form).flankNPerM(ToothForms.variant(stage, title, form, notes));
         notes.assume(Materials.stiffness(base));
         notes.assume(Materials.stiffness(rider));
         notes.assume(String.format(Locale.ROOT, "%s: a pair of teeth gives way by bending, shear and its ground, %.0f N/mm along"
@@ -45,9 +39,16 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
         return Optional.of(new Hold(stiffness, form.flankAngleRad(), preload.getAsDouble(), friction()));
     }
 
-    private static ToothCompliance tooth(ToothForm form, ToothVariant variant, Material material) {
-        return ToothCompliance.of(form, material.plastic() ? variant : ToothVariant.SOLID, material.elasticity(),
-                form.dedendumM(), true);
+    /** The tooth, as wide as both rows are. */
+    ToothForm form() {
+        double width = Math.min(width(stage.getBaseRow()), width(stage.getRiderRow()));
+        return ToothForms.of(stage, title, pitchM, width, notes);
+    }
+
+    /** A tooth against its mate. The stage's slot and well are those of a printed tooth; a metal rack has neither. */
+    ToothPair pair(ToothForm form) {
+        return new ToothPair(form, new ToothPair.Part(base.elasticity(), base.plastic()),
+                new ToothPair.Part(rider.elasticity(), rider.plastic()), true);
     }
 
     private double width(Row row) {
@@ -62,7 +63,8 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
         return usual;
     }
 
-    private double friction() {
+    /** Its coefficient, or what is usual. */
+    double friction() {
         OptionalDouble given = notes.number(title + ": the friction", stage.getFriction());
         if (given.isPresent()) {
             return given.getAsDouble();

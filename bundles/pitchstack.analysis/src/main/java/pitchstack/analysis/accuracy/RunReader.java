@@ -29,7 +29,9 @@ public final class RunReader {
     private final String title;
     private final Notes notes = new Notes();
     private final List<Reading> readings = new ArrayList<>();
+    private final List<Integer> places = new ArrayList<>();
     private final List<Double> expectedM = new ArrayList<>();
+    private int open;
 
     private RunReader(Axis axis, AxisSpec spec, MeasurementRun run) {
         this.axis = axis;
@@ -71,9 +73,9 @@ public final class RunReader {
                 }) * PPM;
         List<StageScale> stages = stages(rotary);
         for (int i = 0; i < run.getReadings().size(); i++) {
-            read(run.getReadings().get(i), title + ", reading " + (i + 1), stages, uncertaintyM);
+            read(i, title + ", reading " + (i + 1), stages, uncertaintyM);
         }
-        return new RunReading(name(run), spec, readings, expectedM, stages, shared, notes.assumptions(), notes.unreadable());
+        return new RunReading(name(run), spec, readings, places, expectedM, stages, shared, open, notes.assumptions(), notes.unreadable());
     }
 
     private List<StageScale> stages(boolean rotary) {
@@ -86,7 +88,12 @@ public final class RunReader {
         return stages;
     }
 
-    private void read(pitchstack.model.Reading entry, String about, List<StageScale> stages, double uncertaintyM) {
+    private void read(int place, String about, List<StageScale> stages, double uncertaintyM) {
+        pitchstack.model.Reading entry = run.getReadings().get(place);
+        if (entry.getValue() == null || entry.getValue().isBlank()) {
+            open++;
+            return;
+        }
         int indices = entry.getSetting().size();
         if (indices != spec.stages().size()) {
             notes.refuse(about + " has " + indices + (indices == 1 ? " index" : " indices") + ", but the axis has "
@@ -101,6 +108,7 @@ public final class RunReader {
         positionM(entry, about, expected).ifPresent(positionM -> {
             readings.add(new Reading(setting, positionM, direction(entry.getApproach()),
                     own.orElse(0) > 0 ? own.getAsDouble() : uncertaintyM, temperatureC));
+            places.add(place);
             expectedM.add(expected);
         });
     }
@@ -108,7 +116,7 @@ public final class RunReader {
     /** What the instrument showed; on a rotary axis with the turns that the dial does not show. */
     private Optional<Double> positionM(pitchstack.model.Reading entry, String about, double expected) {
         try {
-            double read = Si.of(scale.parse(entry.getValue() == null ? "" : entry.getValue()), scale);
+            double read = Si.of(scale.parse(entry.getValue()), scale);
             double turn = 2 * Math.PI;
             return Optional.of(scale.turn() == 0 ? read : read + turn * Math.rint((expected - read) / turn));
         } catch (QuantityException e) {

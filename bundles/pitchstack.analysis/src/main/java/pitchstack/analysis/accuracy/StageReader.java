@@ -30,8 +30,10 @@ record StageReader(Positioner positioner, Stage stage, StageSpec spec, int place
         boolean rotary = scale.turn() > 0;
         String title = spec.title(place);
         double pitchM = Si.of(spec.pitch(), scale);
-        RowReader base = new RowReader(positioner, stage, stage.getBaseRow(), title + ", base row", pitchM, rotary, notes);
-        RowReader rider = new RowReader(positioner, stage, stage.getRiderRow(), title + ", rider row", pitchM, rotary, notes);
+        RowReader base = new RowReader(new RowFacts(positioner, stage, stage.getBaseRow(), title + ", base row", pitchM, rotary,
+                notes));
+        RowReader rider = new RowReader(new RowFacts(positioner, stage, stage.getRiderRow(), title + ", rider row", pitchM,
+                rotary, notes));
         RowAccuracy below = base.read();
         RowAccuracy above = rider.read();
         return new StageAccuracy(title, spec.rows(), pitchM, below, above, seat(title, rotary),

@@ -7,8 +7,6 @@ import java.util.Optional;
 /** Why a tooth of some form cannot be made at all. */
 public final class FormProblem {
     private static final double STEEPEST_DEG = 45;
-    /** ISO 53 rounds the fillet of type A up by 5·10⁻⁵ modules; a form may exceed what fits by as little. */
-    private static final double ROUNDING_MM = 1e-3;
 
     private FormProblem() {
     }
@@ -42,9 +40,8 @@ public final class FormProblem {
         if (form.filletMm() < 0 || form.tipReliefMm() < 0 || form.wellMm() < 0 || form.slotMm() < 0) {
             return Optional.of("Root fillet, tip relief, well and slot must not be below 0.");
         }
-        double fillet = ToothForm.largestFilletMm(form.pitchMm(), form.flankAngleDeg(), form.dedendumMm(),
-                form.dedendumMm());
-        if (form.wellMm() == 0 && form.filletMm() > fillet + ROUNDING_MM) {
+        double fillet = form.fittingFilletMm();
+        if (form.wellMm() == 0 && form.filletMm() > fillet) {
             return Optional.of("A root fillet of " + mm(form.filletMm()) + " does not fit into the gap; up to "
                     + mm(fillet) + " does.");
         }

@@ -49,21 +49,26 @@ public record RowShape(Side side, ToothForm form, long pitchFm, int teeth, doubl
 
     /** The whole outline, at the edges of the face. */
     public Outline outline() {
-        List<Corner> tooth = ToothOutline.of(form);
-        List<Corner> surface = new ArrayList<>();
-        RoundedWay.append(surface, new Corner(startMm(), backMm()));
-        RoundedWay.append(surface, new Corner(startMm(), form.floorMm()));
-        for (int i = 0; i < teeth; i++) {
-            double x = toothMm(i);
-            tooth.forEach(corner -> RoundedWay.append(surface, corner.shifted(x, 0)));
-        }
-        RoundedWay.append(surface, new Corner(endMm(), form.floorMm()));
-        RoundedWay.append(surface, new Corner(endMm(), backMm()));
-        return side == Side.RIDER ? new Outline(surface.stream().map(Corner::mirrored).toList())
-                : new Outline(backwards(surface));
+        return side == Side.BASE ? teethUp() : new Outline(backwards(teethUp().corners().stream().map(Corner::mirrored)
+                .toList()));
     }
 
-    /** A way from left to right with the material below, as an outline that has it on its left. */
+    /** The whole outline, at the edges of the face, of a row that is turned over where its teeth are down. */
+    public Outline teethUp() {
+        List<Corner> tooth = ToothOutline.of(form);
+        List<Corner> surface = new ArrayList<>();
+        surface.add(new Corner(startMm(), backMm()));
+        surface.add(new Corner(startMm(), form.floorMm()));
+        for (int i = 0; i < teeth; i++) {
+            double x = toothMm(i);
+            tooth.forEach(corner -> surface.add(corner.shifted(x, 0)));
+        }
+        surface.add(new Corner(endMm(), form.floorMm()));
+        surface.add(new Corner(endMm(), backMm()));
+        return new Outline(backwards(surface));
+    }
+
+    /** An outline that has the material on its right, in the other sense. */
     private static List<Corner> backwards(List<Corner> way) {
         List<Corner> turned = new ArrayList<>();
         for (int i = 0; i < way.size(); i++) {

@@ -16,6 +16,8 @@ package pitchstack.core.geometry;
  */
 public record ToothForm(double pitchMm, double flankAngleDeg, double addendumMm, double dedendumMm, double filletMm,
         double tipReliefMm, double wellMm, double slotMm) {
+    /** How much of a gap its roundings may take, so that some floor is left between them; type D of ISO 53 takes 0.990. */
+    private static final double ROUND_PART = 0.995;
 
     /** A profile of ISO 53, without relief, well or slot. */
     public static ToothForm of(BasicRack rack, double pitchMm) {
@@ -87,9 +89,9 @@ public record ToothForm(double pitchMm, double flankAngleDeg, double addendumMm,
         return tipReliefMm / (Math.cos(angle) * Math.tan((Math.PI / 2 - angle) / 2));
     }
 
-    /** Radius in the corners of the floor of a gap: no more than half the gap where a well lies below the root. */
+    /** Radius in the corners of the floor of a gap; where a well lies below the root, as much of it as fits in there. */
     public double floorRadiusMm() {
-        return wellMm > 0 ? Math.min(filletMm, Math.min(rootGapMm() / 2, wellMm)) : filletMm;
+        return wellMm > 0 ? Math.min(filletMm, Math.min(ROUND_PART * rootGapMm() / 2, wellMm)) : filletMm;
     }
 
     /**
@@ -103,11 +105,29 @@ public record ToothForm(double pitchMm, double flankAngleDeg, double addendumMm,
         return Math.max(0, 2 * half) / Math.cos(Math.toRadians(flankAngleDeg));
     }
 
-    /** The largest fillet that keeps clear of the tip of the other row (ISO 53:1998, 5.9) and fits into the gap. */
+    /**
+     * The largest fillet that keeps clear of the tip of the other row and fits into the gap (ISO 53:1998, 5.9, the first
+     * of its limits below a clearance of 0.295 modules, the second above).
+     */
     public static double largestFilletMm(double pitchMm, double flankAngleDeg, double dedendumMm, double clearanceMm) {
+        double clearOfTip = clearanceMm / (1 - Math.sin(Math.toRadians(flankAngleDeg)));
+        return Math.max(0, Math.min(clearOfTip, fittingFilletMm(pitchMm, flankAngleDeg, dedendumMm)));
+    }
+
+    /** The largest fillet that fits into the gap and leaves some floor. */
+    double fittingFilletMm() {
+        return ROUND_PART * fittingFilletMm(pitchMm, flankAngleDeg, dedendumMm);
+    }
+
+    private static double fittingFilletMm(double pitchMm, double flankAngleDeg, double dedendumMm) {
         double angle = Math.toRadians(flankAngleDeg);
-        double clearOfTip = clearanceMm / (1 - Math.sin(angle));
-        double halfGap = pitchMm / 4 - dedendumMm * Math.tan(angle);
-        return Math.max(0, Math.min(clearOfTip, halfGap / Math.tan((Math.PI / 2 - angle) / 2)));
+        return (pitchMm / 4 - dedendumMm * Math.tan(angle)) / Math.tan((Math.PI / 2 - angle) / 2);
+    }
+
+    /** The same tooth with the largest fillet that keeps clear of the tip of the other row and leaves some floor. */
+    public ToothForm filleted() {
+        double clear = largestFilletMm(pitchMm, flankAngleDeg, dedendumMm, clearanceMm());
+        return new ToothForm(pitchMm, flankAngleDeg, addendumMm, dedendumMm, Math.min(clear, fittingFilletMm()), tipReliefMm,
+                wellMm, slotMm);
     }
 }

@@ -28,6 +28,15 @@ public final class ToothOutline {
         return way.to(gap, form.floorMm()).corners();
     }
 
+    /**
+     * The same as points.
+     *
+     * @param sagMm how far a chord may stand off its arc, above 0
+     */
+    public static List<Point> points(ToothForm form, double sagMm) {
+        return Outline.flat(of(form), false, sagMm);
+    }
+
     private static void flankUp(RoundedWay way, ToothForm form) {
         double root = form.thicknessMm(-form.dedendumMm()) / 2;
         way.to(-root, form.floorMm(), form.floorRadiusMm());

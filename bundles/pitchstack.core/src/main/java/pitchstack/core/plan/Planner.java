@@ -105,6 +105,34 @@ public final class Planner {
         return prepared;
     }
 
+    /**
+     * The move to a given setting.
+     *
+     * @param to the setting to stand at
+     * @param target the wanted position, from which the error is counted
+     * @param from where the stages stand now
+     * @param last which way each stage moved last
+     * @return nothing where it stands on barred teeth or past the end of a row, or limits let no move lead there
+     * @throws IllegalArgumentException if a setting or the directions are of another number of stages
+     */
+    public Optional<PlannedSetting> move(Setting to, long target, Setting from, Directions last) {
+        refuseOtherStages(from);
+        refuseOtherStages(to);
+        for (StageTable table : prepared.tables) {
+            if (!table.isUsable(to.index(table.stage))) {
+                return Optional.empty();
+            }
+        }
+        Moves moves = Moves.from(prepared, from, last);
+        int[] indices = to.toArray();
+        long extra = moves.extraEffort(indices, Long.MAX_VALUE);
+        if (extra < 0) {
+            return Optional.empty();
+        }
+        Candidate there = new Candidate(axis.position(to), 0, moves.effort(indices) + extra, 0, indices);
+        return Optional.of(planned(there, axis.scale().wrap(target), moves));
+    }
+
     /** The move to a setting that can be moved to. */
     PlannedSetting move(Candidate to, long target, Setting from, Directions last) {
         Moves moves = Moves.from(prepared, from, last);

@@ -14,6 +14,7 @@ import pitchstack.core.units.TrueMinus;
 /** An answer in sentences for the person at the machine; negative numbers have a true minus. */
 public final class Wording {
     private static final long MILLISECONDS_IN_MINUTE = 60_000;
+    private static final int MINUTES_IN_HOUR = 60;
 
     private final AxisSpec axis;
     private final Scale scale;
@@ -77,7 +78,7 @@ public final class Wording {
         return difference != 0 && size.equals(scale.formatSize(0)) ? "less than " + scale.smallestSize() : size;
     }
 
-    /** The effort: {@code 14 s}, {@code 2 min 40 s}. */
+    /** The effort: {@code 14 s}, {@code 2 min 40 s}, {@code 1 h 3 min}. */
     public String effort(PlannedSetting planned) {
         return effort(planned.effortMs());
     }
@@ -86,8 +87,13 @@ public final class Wording {
     public static String effort(long milliseconds) {
         long minutes = milliseconds / MILLISECONDS_IN_MINUTE;
         long rest = milliseconds % MILLISECONDS_IN_MINUTE;
-        String seconds = minutes > 0 && rest == 0 ? "" : seconds(rest) + " s";
-        return minutes == 0 ? seconds : (minutes + " min " + seconds).strip();
+        String words = part(minutes / MINUTES_IN_HOUR, " h ") + part(minutes % MINUTES_IN_HOUR, " min ")
+                + (rest == 0 ? "" : seconds(rest) + " s");
+        return words.isEmpty() ? "0 s" : words.strip();
+    }
+
+    private static String part(long count, String unit) {
+        return count == 0 ? "" : count + unit;
     }
 
     /** Seconds as a decimal without needless zeros. */

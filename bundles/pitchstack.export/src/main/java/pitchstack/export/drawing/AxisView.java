@@ -33,6 +33,11 @@ record AxisView(int number, AxisSpec spec, List<StageView> stages, double mmPerC
         stages = List.copyOf(stages);
     }
 
+    /** Whether it goes round and round. */
+    boolean isEndless() {
+        return isRotary() && high.count() - low.count() >= spec.scale().turn();
+    }
+
     boolean isRotary() {
         return spec.scale().turn() != 0;
     }
@@ -44,7 +49,7 @@ record AxisView(int number, AxisSpec spec, List<StageView> stages, double mmPerC
 
     /** Where the reference of the carriage stands as drawn. */
     double reference() {
-        return stages.stream().mapToDouble(stage -> stage.index() * stage.rider().tooth().pitch()).sum();
+        return stages.stream().mapToDouble(stage -> stage.index() * stage.rider().tooth().pitchMm()).sum();
     }
 
     RowView lowest() {

@@ -52,6 +52,9 @@ public enum Convention {
     }
 
     private String number(BigDecimal femtometres, int decimals) {
+        if (femtometres.signum() == 0) {
+            return "0";
+        }
         BigDecimal value = femtometres.divide(BigDecimal.valueOf(unit.femtometres()), decimals, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
         String text = value.setScale(Math.max(least, value.scale()), RoundingMode.UNNECESSARY).toPlainString();

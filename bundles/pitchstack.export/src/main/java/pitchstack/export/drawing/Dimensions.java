@@ -15,7 +15,7 @@ final class Dimensions {
     /** How far an extension line goes on beyond the dimension line. */
     private static final double BEYOND = 1.5;
     /** Between a number and its line. */
-    private static final double CLEAR = 0.9;
+    private static final double CLEAR = 1.3;
     private static final double SIDE = 1.2;
 
     private final Pencil pencil;
@@ -36,15 +36,28 @@ final class Dimensions {
      * @param y the dimension line
      */
     void along(double left, double right, double leftFrom, double rightFrom, double y, String text) {
+        along(left, right, leftFrom, rightFrom, y, text, right);
+    }
+
+    /**
+     * The same.
+     *
+     * @param clear where the number may begin if it has to stand to the right of its dimension
+     */
+    void along(double left, double right, double leftFrom, double rightFrom, double y, String text, double clear) {
         extend(left, leftFrom, y);
         extend(right, rightFrom, y);
         double width = pencil.width(text, Pencil.TEXT);
-        boolean inside = right - left >= width + 2 * ARROW + 2 * SIDE;
-        if (inside) {
+        if (right - left >= needed(width)) {
             inside(left, right, y, text, width);
         } else {
-            outside(left, right, y, text, width);
+            outside(left, right, y, text, Math.max(right + 2 * ARROW, clear + SIDE));
         }
+    }
+
+    /** A number beside its line needs no room between the arrows, one in its line does. */
+    private double needed(double length) {
+        return convention == Convention.ISO ? Math.max(length + 1, 2 * ARROW + 1) : length + 2 * ARROW + 2 * SIDE;
     }
 
     private void inside(double left, double right, double y, String text, double width) {
@@ -62,13 +75,12 @@ final class Dimensions {
     }
 
     /** Too narrow for the number: arrows from outside, and the number to the right of them. */
-    private void outside(double left, double right, double y, String text, double width) {
+    private void outside(double left, double right, double y, String text, double start) {
         arrow(left, y, 1);
         arrow(right, y, -1);
         pencil.line(Pen.THIN, left - 2 * ARROW, y, left, y);
-        double start = right + 2 * ARROW;
         if (convention == Convention.ISO) {
-            pencil.line(Pen.THIN, right, y, start + width + SIDE, y);
+            pencil.line(Pen.THIN, right, y, start + pencil.width(text, Pencil.TEXT) + SIDE, y);
             pencil.text(text, start, y + CLEAR, Pencil.TEXT, Anchor.START);
         } else {
             pencil.line(Pen.THIN, right, y, start, y);
@@ -101,7 +113,7 @@ final class Dimensions {
         extendSideways(bottomFrom, x, bottom);
         extendSideways(topFrom, x, top);
         double length = convention == Convention.ISO ? pencil.width(text, Pencil.TEXT) : Pencil.TEXT;
-        boolean inside = top - bottom >= length + 2 * ARROW + 2 * SIDE;
+        boolean inside = top - bottom >= needed(length);
         arrowUp(x, bottom, inside ? -1 : 1);
         arrowUp(x, top, inside ? 1 : -1);
         double middle = (bottom + top) / 2;

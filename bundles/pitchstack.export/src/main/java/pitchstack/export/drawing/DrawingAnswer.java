@@ -7,9 +7,9 @@ public sealed interface DrawingAnswer {
     record Drawn(Drawing drawing) implements DrawingAnswer { }
 
     /**
-     * The sheet or the scale that was asked for is too small or too large.
+     * Nothing can be drawn: a tooth cannot be made, a size cannot be read, or the sheet is too small.
      *
      * @param sentence says so, with the way out
      */
-    record DoesNotFit(String sentence) implements DrawingAnswer { }
+    record Refused(String sentence) implements DrawingAnswer { }
 }

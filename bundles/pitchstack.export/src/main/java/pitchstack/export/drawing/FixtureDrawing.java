@@ -3,14 +3,19 @@ package pitchstack.export.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import pitchstack.core.units.LengthUnit;
 import pitchstack.analysis.Quantities;
-import pitchstack.export.drawing.DrawingAnswer.DoesNotFit;
+import pitchstack.core.geometry.FormProblem;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.QuantityException;
 import pitchstack.export.drawing.DrawingAnswer.Drawn;
+import pitchstack.export.drawing.DrawingAnswer.Refused;
 
 /**
  * Composes the fixture drawing of a positioner: side view, details, tooth forms, stage table, notes, cautions and title
@@ -25,12 +30,24 @@ public final class FixtureDrawing {
     private final DrawingRequest request;
     private final Style style;
     private final List<AxisView> axes = new ArrayList<>();
+    private final Optional<String> problem;
+    private final TitleFields fields;
+    private final List<Part> words;
+    private final Part bar;
+    private final List<Part> sections;
+    private final Map<Double, Optional<List<Part>>> detailsByWidth = new HashMap<>();
 
     private FixtureDrawing(DrawingRequest request, TextMeasure measure) {
         this.request = request;
         style = new Style(measure, Quantities.unit(request.positioner()) == LengthUnit.INCH ? Convention.ASME : Convention.ISO);
         request.axes().forEach(axis -> axes.add(AxisViews.of(request.positioner(),
-                request.positioner().getAxes().indexOf(axis.axis()) + 1, axis)));
+                request.positioner().getAxes().indexOf(axis.axis()) + 1, request.axes().size() > 1, axis)));
+        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.base().tooth())
+                .map(sentence -> "“" + stage.name() + "” cannot be drawn: " + sentence).stream()).findFirst();
+        fields = fields();
+        words = words();
+        bar = CheckBar.of(style);
+        sections = problem.isPresent() ? List.of() : axes.stream().flatMap(axis -> sections(axis).stream()).toList();
     }
 
     /**
@@ -39,10 +56,17 @@ public final class FixtureDrawing {
      * @param measure the letters of the file that it is written to
      */
     public static DrawingAnswer of(DrawingRequest request, TextMeasure measure) {
-        return new FixtureDrawing(request, measure).draw();
+        try {
+            return new FixtureDrawing(request, measure).draw();
+        } catch (QuantityException unreadable) {
+            return new Refused(unreadable.getMessage());
+        }
     }
 
     private DrawingAnswer draw() {
+        if (problem.isPresent()) {
+            return new Refused(problem.get());
+        }
         List<SheetSize> sheets = request.sheet().map(List::of).orElse(List.of(SheetSize.values()));
         for (SheetSize sheet : sheets) {
             Optional<Drawing> drawing = on(sheet, request.scale());
@@ -50,7 +74,7 @@ public final class FixtureDrawing {
                 return new Drawn(drawing.get());
             }
         }
-        return new DoesNotFit(whyNot());
+        return new Refused(whyNot());
     }
 
     /** What would fit: a larger sheet at the scale asked for, or else any scale on the sheet asked for, or else neither. */
@@ -76,7 +100,7 @@ public final class FixtureDrawing {
                     scale.isPresent() ? sheet.heightMm() : viewHeight * sheet.heightMm() / axes.size(), style)));
             if (views.isPresent()) {
                 for (double detailWidth : DETAIL_WIDTHS) {
-                    Optional<Drawing> drawing = on(sheet, views.get(), detailWidth);
+                    Optional<Drawing> drawing = on(sheet, views.get(), details(detailWidth));
                     if (drawing.isPresent()) {
                         return drawing;
                     }
@@ -86,42 +110,48 @@ public final class FixtureDrawing {
         return Optional.empty();
     }
 
-    private Optional<Drawing> on(SheetSize sheet, List<Part> views, double detailWidth) {
-        Optional<List<Part>> details = all(axes.stream().flatMap(axis -> axis.stages().stream()
-                .map(stage -> PairDetail.of(axis, stage, detailWidth, style))));
-        if (details.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Part> others = new ArrayList<>(details.get());
-        axes.forEach(axis -> others.addAll(sections(axis)));
-        return Layout.of(sheet, column(sheet), CheckBar.of(style), views, others).map(parts -> new Drawing(sheet, title(),
-                fields().creator(), request.date(), Stream.concat(Stream.of(Frame.of(sheet, style)), parts.stream()).toList()));
+    private Optional<Drawing> on(SheetSize sheet, List<Part> views, Optional<List<Part>> details) {
+        return details.flatMap(some -> Layout.of(sheet, column(sheet), bar, views, List.of(some, sections)))
+                .map(parts -> new Drawing(sheet, title(), fields.creator(), request.date(),
+                        Stream.concat(Stream.of(Frame.of(sheet, style)), parts.stream()).toList()));
+    }
+
+    private Optional<List<Part>> details(double width) {
+        return detailsByWidth.computeIfAbsent(width, wide -> all(axes.stream().flatMap(axis -> axis.stages().stream()
+                .map(stage -> PairDetail.of(axis, stage, wide, style)))));
     }
 
     private List<Part> column(SheetSize sheet) {
+        List<Part> column = new ArrayList<>(words);
+        column.add(0, TitleBlockPart.of(fields, sheet, request.projection(), style));
+        return column;
+    }
+
+    /** What stands above the title block, from there upwards. */
+    private List<Part> words() {
         double width = TitleBlockPart.WIDTH - 2 * Layout.GAP;
-        return List.of(TitleBlockPart.of(fields(), sheet, request.projection(), style), Notes.cautions(width, style),
-                Notes.notes(request.positioner(), axes, width, style), StageTable.of(axes, style));
+        return List.of(Notes.cautions(width, style), Notes.notes(request.positioner(), axes, width, style),
+                StageTable.of(axes, style));
     }
 
     private TitleFields fields() {
-        String names = axes.stream().map(AxisView::name).collect(Collectors.joining(", "));
-        return TitleFields.of(request.positioner(), (axes.size() == 1 ? "Axis " : "Axes ") + names,
+        String names = axes.stream().map(AxisView::name).map(name -> "“" + name + "”").collect(Collectors.joining(", "));
+        return TitleFields.of(request.positioner(), (axes.size() == 1 ? "axis " : "axes ") + names,
                 request.scale().map(StandardScale::toString).orElse("as shown"), request.date());
     }
 
     private String title() {
         String title = request.positioner().getTitle();
-        return title == null || title.isBlank() ? TitleFields.DOCUMENT_TYPE : title + ", " + TitleFields.DOCUMENT_TYPE.toLowerCase();
+        return title == null || title.isBlank() ? TitleFields.DOCUMENT_TYPE : title + ", " + TitleFields.DOCUMENT_TYPE.toLowerCase(Locale.ROOT);
     }
 
-    /** A section for each form of teeth. */
+    /** A section for each form of teeth; on a rotary axis they differ in nothing that the file gives. */
     private List<Part> sections(AxisView axis) {
         List<Part> sections = new ArrayList<>();
         List<StageView> left = new ArrayList<>(axis.stages());
         while (!left.isEmpty()) {
             StageView first = left.get(0);
-            List<StageView> same = left.stream().filter(stage -> stage.isToothOf(first)).toList();
+            List<StageView> same = left.stream().filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
             sections.add(ToothSection.of(axis, same, style));
             left.removeAll(same);
         }

@@ -43,13 +43,15 @@ final class Layout {
      * @param column from the title block upwards
      * @param bar the check bar
      * @param views from the top down
-     * @param others in the order in which they are read
+     * @param others in the order in which they are read: groups that begin a line of their own where there is room for it
      */
-    static Optional<List<Part>> of(SheetSize sheet, List<Part> column, Part bar, List<Part> views, List<Part> others) {
+    static Optional<List<Part>> of(SheetSize sheet, List<Part> column, Part bar, List<Part> views, List<List<Part>> others) {
         Layout layout = new Layout(sheet);
         layout.column(column);
         layout.bar(bar, isNarrow(sheet));
-        return layout.views(views) && layout.flow(others) ? Optional.of(layout.placed) : Optional.empty();
+        return layout.views(views)
+                && (layout.flow(others) || layout.flow(List.of(others.stream().flatMap(List::stream).toList())))
+                        ? Optional.of(layout.placed) : Optional.empty();
     }
 
     /** The title block touches the frame; what stands above it keeps away. */
@@ -87,33 +89,47 @@ final class Layout {
         return true;
     }
 
-    private boolean flow(List<Part> parts) {
+    private boolean flow(List<List<Part>> groups) {
         List<List<Part>> shelves = new ArrayList<>();
-        List<Double> tops = new ArrayList<>();
-        int next = 0;
         double top = y;
-        while (next < parts.size()) {
-            List<Part> shelf = new ArrayList<>();
-            while (next < parts.size() && fits(shelf, parts.get(next), top)) {
-                shelf.add(parts.get(next++));
+        for (List<Part> group : groups) {
+            int next = 0;
+            while (next < group.size()) {
+                List<Part> shelf = new ArrayList<>();
+                while (next < group.size() && fits(shelf, group.get(next), top)) {
+                    shelf.add(group.get(next++));
+                }
+                if (shelf.isEmpty()) {
+                    return false;
+                }
+                shelves.add(shelf);
+                top -= height(shelf) + GAP;
             }
-            if (shelf.isEmpty()) {
-                return false;
-            }
-            shelves.add(shelf);
-            tops.add(top);
-            top -= height(shelf) + GAP;
         }
-        place(shelves, tops);
+        double spare = Math.max(0, spare(shelves, top + GAP));
+        place(shelves, Math.min(WIDEST_SPREAD / 2, spare / shelves.size()));
         return true;
+    }
+
+    /** How far the lines can be moved down without one of them coming beside what it stands above now. */
+    private double spare(List<List<Part>> shelves, double lowest) {
+        double spare = lowest - leftBottom;
+        double top = y;
+        for (List<Part> shelf : shelves) {
+            double bottom = top - height(shelf);
+            if (bottom >= columnTop + GAP && width(shelf) > right(columnTop) - space.left() - GAP) {
+                spare = Math.min(spare, bottom - columnTop - GAP);
+            }
+            top = bottom - GAP;
+        }
+        return spare;
     }
 
     private boolean fits(List<Part> shelf, Part more, double top) {
         List<Part> longer = new ArrayList<>(shelf);
         longer.add(more);
         double bottom = top - height(longer);
-        double width = longer.stream().mapToDouble(part -> part.box().width() + GAP).sum() - GAP;
-        return bottom >= leftBottom && width <= right(bottom) - space.left() - GAP;
+        return bottom >= leftBottom && width(longer) <= right(bottom) - space.left() - GAP;
     }
 
     /** How far to the right a line of parts may go. */
@@ -125,19 +141,29 @@ final class Layout {
         return shelf.stream().mapToDouble(part -> part.box().height()).max().orElse(0);
     }
 
-    private void place(List<List<Part>> shelves, List<Double> tops) {
-        for (int i = 0; i < shelves.size(); i++) {
-            List<Part> shelf = shelves.get(i);
-            double bottom = tops.get(i) - height(shelf);
-            double room = right(bottom) - space.left() - GAP;
-            double taken = shelf.stream().mapToDouble(part -> part.box().width()).sum();
-            double spread = Math.min(WIDEST_SPREAD, Math.max(GAP, (room - taken) / (shelf.size() + 1)));
-            double all = taken + (shelf.size() - 1) * spread;
-            double x = space.left() + GAP + (room - all) / 2;
-            for (Part part : shelf) {
-                placed.add(part.at(x, tops.get(i) - part.box().height()));
-                x += part.box().width() + spread;
-            }
+    private static double width(List<Part> shelf) {
+        return shelf.stream().mapToDouble(part -> part.box().width() + GAP).sum() - GAP;
+    }
+
+    private void place(List<List<Part>> shelves, double down) {
+        double top = y;
+        for (List<Part> shelf : shelves) {
+            top -= down;
+            place(shelf, top, top - height(shelf));
+            top -= height(shelf) + GAP;
+        }
+    }
+
+    /** Sets a line of parts with equal room between them. */
+    private void place(List<Part> shelf, double top, double bottom) {
+        double room = right(bottom) - space.left() - GAP;
+        double taken = shelf.stream().mapToDouble(part -> part.box().width()).sum();
+        double spread = Math.min(WIDEST_SPREAD, Math.max(GAP, (room - taken) / (shelf.size() + 1)));
+        double all = taken + (shelf.size() - 1) * spread;
+        double x = space.left() + GAP + (room - all) / 2;
+        for (Part part : shelf) {
+            placed.add(part.at(x, top - part.box().height()));
+            x += part.box().width() + spread;
         }
     }
 }

@@ -145,7 +145,7 @@ final class Notes {
     private void forStages(StageVisit visit) {
         for (AxisView axis : axes) {
             for (StageView stage : axis.stages()) {
-                visit.visit(axes.size() > 1 ? axis.number() + "." + stage.number() : String.valueOf(stage.number()), stage);
+                visit.visit(stage.label(), stage);
             }
         }
     }

@@ -11,10 +11,9 @@ import pitchstack.export.drawing.BrokenLine.Stretch;
  * lower one, and the pitch over many teeth, since a single one cannot be measured well enough.
  */
 final class PairDetail {
-    private static final double BALLOON = 2.6;
     private static final double MARGIN_PITCHES = 1.6;
     /** Teeth are not drawn wider than this; a detail is not a section. */
-    private static final double LARGEST_PITCH = 12;
+    private static final double LARGEST_PITCH = 14;
     private static final double SMALLEST_PITCH = 2;
     /** Of the solid part behind the teeth so much is shown, in depths of the teeth. */
     private static final double BACK = 1.1;
@@ -38,13 +37,13 @@ final class PairDetail {
         this.scale = scale;
         this.style = style;
         pencil = style.pencil();
-        rows = new RowPencil(pencil, line);
+        rows = new RowPencil(pencil, line, List.of(stage.base(), stage.rider()));
         dimensions = new Dimensions(pencil, style.convention());
     }
 
     /** The detail at the largest scale that fits a width; nothing where teeth could not be told apart on it. */
     static Optional<Part> of(AxisView axis, StageView stage, double widthMm, Style style) {
-        double pitch = stage.base().tooth().pitch();
+        double pitch = stage.base().tooth().pitchMm();
         return StandardScale.ALL.stream().filter(scale -> pitch * scale.factor() <= LARGEST_PITCH)
                 .filter(scale -> pitch * scale.factor() >= SMALLEST_PITCH)
                 .flatMap(scale -> line(stage, scale, widthMm - 2 * SIDE).stream()
@@ -59,40 +58,38 @@ final class PairDetail {
         double right = Math.max(base.right(), rider.right());
         List<Stretch> ends = Stream.of(base.left(), base.right(), rider.left(), rider.right(),
                 rider.flank(measuredTeeth(stage))).map(x -> new Stretch(x, x)).toList();
-        return BrokenLine.fitting(new Stretch(left, right), ends, MARGIN_PITCHES * base.tooth().pitch(), scale.factor(), paper);
+        return BrokenLine.fitting(new Stretch(left, right), ends, MARGIN_PITCHES * base.tooth().pitchMm(), scale.factor(), paper);
     }
 
     /** Over how many teeth the pitch is to be measured: all of the upper row, or tens of them up to a caliper's length. */
     private static int measuredTeeth(StageView stage) {
         int all = stage.rider().teeth() - 1;
-        int spanned = (int) (CALIPER / stage.rider().tooth().pitch());
+        int spanned = (int) (CALIPER / stage.rider().tooth().pitchMm());
         return all <= spanned ? all : spanned > 10 ? spanned / 10 * 10 : Math.max(1, spanned);
     }
 
     private Part draw() {
         RowView base = thin(stage.base());
         RowView rider = thin(stage.rider());
-        rows.outline(base, Pen.OUTLINE);
-        rows.outline(rider, Pen.OUTLINE);
+        rows.mesh(base, rider);
         rows.pitchLine(base);
         rows.breaks(List.of(base, rider));
         above(rider);
         below(base);
         Box drawn = pencil.extent();
-        double y = drawn.top() + BALLOON + 1.5;
-        double x = drawn.left() + BALLOON;
-        pencil.circle(Pen.THIN, x, y, BALLOON);
-        pencil.text(String.valueOf(stage.number()), x, y - Pencil.TEXT / 2, Pencil.TEXT, Anchor.MIDDLE);
+        double y = drawn.top() + Pencil.HEADING + 1.2;
+        double x = drawn.left() + Pencil.HEADING;
+        double radius = pencil.balloon(stage.label(), x, y);
         String shown = axis.isRotary() ? "unrolled" : scale.toString();
         String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, drawn.width() - 25), style.measure());
-        pencil.text(name + ", " + shown, x + BALLOON + 1.5, y - Pencil.HEADING / 2, Pencil.HEADING, Anchor.START);
+        pencil.text(name + ", " + shown, x + radius + 1.5, y - Pencil.HEADING / 2, Pencil.HEADING, Anchor.START);
         return pencil.part("detail-" + axis.number() + "-" + stage.number());
     }
 
     /** The row with no more behind its teeth than there is room for. */
     private static RowView thin(RowView row) {
         return new RowView(row.left(), row.pitchLine(), row.up(), row.teeth(), row.tooth(),
-                Math.min(row.thickness(), BACK * row.tooth().depth()));
+                Math.min(row.thickness(), BACK * row.tooth().depthMm()));
     }
 
     private void above(RowView rider) {
@@ -102,7 +99,7 @@ final class PairDetail {
         double pitchLine = rows.y(rider.pitchLine());
         if (teeth > 0) {
             dimensions.along(rows.x(rider.flank(0)), rows.x(rider.flank(teeth)), pitchLine, pitchLine, y,
-                    spanned(teeth, stage.spec().nominalPitch()));
+                    spanned(teeth, stage.spec().nominalPitch()), rows.x(rider.right()));
             y += Dimensions.STEP;
         }
         dimensions.along(rows.x(rider.left()), rows.x(rider.right()), from, from, y, teeth(rider));

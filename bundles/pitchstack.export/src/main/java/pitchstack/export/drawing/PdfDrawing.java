@@ -18,7 +18,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
-/** Writes a drawing as a PDF of one page, with the letters that it uses in the file and its date as the only time in it. */
+/** Writes drawings as a PDF, each on a page of its own, with the letters that it uses in the file and its date as the only time in it. */
 public final class PdfDrawing {
     private static final float POINTS_PER_MM = 72 / 25.4f;
     /** How far the handles of a quarter of a circle stand off its ends, in radii: 4/3 tan(90°/4). */
@@ -37,15 +37,27 @@ public final class PdfDrawing {
         this.font = font;
     }
 
-    /** The bytes of the file. */
+    /** The bytes of the file of one drawing. */
     public static byte[] of(Drawing drawing, LiberationSans letters) {
+        return of(List.of(drawing), letters);
+    }
+
+    /**
+     * The bytes of the file of several drawings; the first gives it its title, creator and date.
+     *
+     * @param drawings at least one
+     */
+    public static byte[] of(List<Drawing> drawings, LiberationSans letters) {
         try (PDDocument document = new PDDocument(); InputStream data = LiberationSans.resource()) {
-            describe(document, drawing);
-            PDPage page = new PDPage(new PDRectangle((float) drawing.sheet().widthMm() * POINTS_PER_MM,
-                    (float) drawing.sheet().heightMm() * POINTS_PER_MM));
-            document.addPage(page);
-            try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-                new PdfDrawing(drawing, letters, stream, PDType0Font.load(document, data, true)).write();
+            describe(document, drawings.get(0));
+            PDFont font = PDType0Font.load(document, data, true);
+            for (Drawing drawing : drawings) {
+                PDPage page = new PDPage(new PDRectangle((float) drawing.sheet().widthMm() * POINTS_PER_MM,
+                        (float) drawing.sheet().heightMm() * POINTS_PER_MM));
+                document.addPage(page);
+                try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
+                    new PdfDrawing(drawing, letters, stream, font).write();
+                }
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);

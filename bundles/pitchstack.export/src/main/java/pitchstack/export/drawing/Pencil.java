@@ -5,20 +5,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Draws the marks of one part, in millimetres of paper from wherever that part likes. */
-final class Pencil {
+public final class Pencil {
     /** Text in tables, notes and dimensions (ISO 3098). */
-    static final double TEXT = 2.5;
+    public static final double TEXT = 2.5;
     /** Headings of fields. */
     static final double SMALL = 1.8;
     /** Names of views. */
     static final double HEADING = 3.5;
     /** From one base line to the next, in capital heights; 1.5 is the least of ISO 3098 without accents (from memory). */
-    static final double LINE_PITCH = 1.65;
+    public static final double LINE_PITCH = 1.65;
+
+    private static final double BALLOON = 2.6;
+    private static final double BALLOON_PAD = 0.9;
 
     private final TextMeasure measure;
     private final List<Mark> marks = new ArrayList<>();
 
-    Pencil(TextMeasure measure) {
+    /** @param measure the letters */
+    public Pencil(TextMeasure measure) {
         this.measure = measure;
     }
 
@@ -30,7 +34,8 @@ final class Pencil {
         return measure.widthMm(text, height);
     }
 
-    Pencil line(Pen pen, double fromX, double fromY, double toX, double toY) {
+    /** Draws a straight line. */
+    public Pencil line(Pen pen, double fromX, double fromY, double toX, double toY) {
         marks.add(new Mark.Line(pen, new Point(fromX, fromY), new Point(toX, toY)));
         return this;
     }
@@ -60,7 +65,13 @@ final class Pencil {
         return this;
     }
 
-    Pencil text(String text, double x, double y, double height, Anchor anchor) {
+    /**
+     * Writes a line of text; an empty one leaves no mark.
+     *
+     * @param y of the base line
+     * @param height of capital letters
+     */
+    public Pencil text(String text, double x, double y, double height, Anchor anchor) {
         return text(text, x, y, height, anchor, false);
     }
 
@@ -69,6 +80,14 @@ final class Pencil {
             marks.add(new Mark.Text(text, new Point(x, y), height, anchor, upwards));
         }
         return this;
+    }
+
+    /** Draws a label in a circle around a place, and tells the radius. */
+    double balloon(String label, double x, double y) {
+        double radius = Math.max(BALLOON, width(label, TEXT) / 2 + BALLOON_PAD);
+        circle(Pen.THIN, x, y, radius);
+        text(label, x, y - TEXT / 2, TEXT, Anchor.MIDDLE);
+        return radius;
     }
 
     /** Draws what was drawn elsewhere. */
@@ -87,7 +106,7 @@ final class Pencil {
     }
 
     /** All marks as a part that is as large as they are. */
-    Part part(String name) {
+    public Part part(String name) {
         return new Part(name, extent(), marks);
     }
 }

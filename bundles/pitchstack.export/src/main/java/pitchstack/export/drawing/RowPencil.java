@@ -3,21 +3,33 @@ package pitchstack.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchstack.core.geometry.ToothOutline;
 import pitchstack.export.drawing.BrokenLine.Piece;
+import pitchstack.export.drawing.BrokenLine.Stretch;
 
 /** Draws rows of teeth into a broken view; what is left out of the view costs nothing. */
 final class RowPencil {
     /** Teeth closer together on paper than this are shown by their pitch line (as ISO 2203 shows a rack, from memory). */
-    static final double LEAST_TOOTH = 1.6;
+    private static final double LEAST_TOOTH = 1.7;
+    /** How far a chord may stand off its arc on paper: a tenth of the narrowest line. */
+    private static final double SAG = 0.02;
+    /** Two outlines closer than this run into one. */
+    private static final double LEAST_CLEARANCE = 0.75;
     private static final double ZIGZAG = 1.4;
     private static final double BEYOND = 2;
 
+    /** In millimetres of the part: what rounding may take away at the end of a row. */
+    private static final double NOTHING = 1e-9;
+
     private final Pencil pencil;
     private final BrokenLine line;
+    private final boolean isToothed;
 
-    RowPencil(Pencil pencil, BrokenLine line) {
+    /** @param rows all rows that are to be drawn; either all of them show their teeth or none */
+    RowPencil(Pencil pencil, BrokenLine line, List<RowView> rows) {
         this.pencil = pencil;
         this.line = line;
+        isToothed = rows.stream().allMatch(row -> row.tooth().pitchMm() * line.factor() >= LEAST_TOOTH);
     }
 
     double x(double x) {
@@ -28,49 +40,101 @@ final class RowPencil {
         return y * line.factor();
     }
 
-    boolean isToothed(RowView row) {
-        return row.tooth().pitch() * line.factor() >= LEAST_TOOTH;
+    /** Whether single teeth can be told apart. */
+    boolean isToothed() {
+        return isToothed;
     }
 
-    /** Draws the outline of a row, with its teeth where they can be seen. */
-    void outline(RowView row, Pen pen) {
+    /**
+     * Draws the rows of a stage in mesh. Where the clearance between them is too small on paper to be shown, one edge
+     * stands for both.
+     */
+    void mesh(RowView base, RowView rider) {
+        if (!isToothed || base.tooth().clearanceMm() * line.factor() >= LEAST_CLEARANCE) {
+            outline(base, 0, 0);
+            outline(rider, 0, 0);
+        } else {
+            outline(base.plain(), 0, 0);
+            outline(rider.plain(), base.left(), base.right());
+        }
+    }
+
+    /** Draws a row, but none of its toothed edge between two places. */
+    private void outline(RowView row, double hiddenFrom, double hiddenTo) {
         for (Piece piece : line.pieces()) {
             double from = Math.max(piece.from(), row.left());
             double to = Math.min(piece.to(), row.right());
             if (from < to) {
                 boolean begins = row.left() >= piece.from();
                 boolean ends = row.right() <= piece.to();
-                List<Point> outline = new ArrayList<>();
-                if (begins) {
-                    outline.add(new Point(from, row.back()));
-                }
-                outline.addAll(isToothed(row) ? edge(row, from, to)
-                        : List.of(new Point(from, row.root()), new Point(to, row.root())));
-                if (ends) {
-                    outline.add(new Point(to, row.back()));
-                }
-                pencil.path(pen, onPaper(outline), begins && ends);
-                if (!(begins && ends)) {
-                    pencil.line(pen, x(from), y(row.back()), x(to), y(row.back()));
+                if (hiddenFrom < to && hiddenTo > from) {
+                    partly(row, new Stretch(from, to), new Stretch(hiddenFrom, hiddenTo), begins, ends);
+                } else {
+                    whole(row, from, to, begins, ends);
                 }
             }
         }
+    }
+
+    private void whole(RowView row, double from, double to, boolean begins, boolean ends) {
+        List<Point> outline = new ArrayList<>();
+        if (begins) {
+            outline.add(new Point(from, row.back()));
+        }
+        outline.addAll(visible(row, from, to));
+        if (ends) {
+            outline.add(new Point(to, row.back()));
+        }
+        pencil.path(Pen.OUTLINE, onPaper(outline), begins && ends);
+        if (!(begins && ends)) {
+            pencil.line(Pen.OUTLINE, x(from), y(row.back()), x(to), y(row.back()));
+        }
+    }
+
+    private void partly(RowView row, Stretch seen, Stretch hidden, boolean begins, boolean ends) {
+        List<Point> back = new ArrayList<>();
+        if (begins) {
+            back.add(new Point(seen.from(), row.root()));
+        }
+        back.add(new Point(seen.from(), row.back()));
+        back.add(new Point(seen.to(), row.back()));
+        if (ends) {
+            back.add(new Point(seen.to(), row.root()));
+        }
+        pencil.path(Pen.OUTLINE, onPaper(back), false);
+        if (seen.from() < hidden.from()) {
+            pencil.path(Pen.OUTLINE, onPaper(visible(row, seen.from(), hidden.from())), false);
+        }
+        if (hidden.to() < seen.to()) {
+            pencil.path(Pen.OUTLINE, onPaper(visible(row, hidden.to(), seen.to())), false);
+        }
+    }
+
+    private List<Point> visible(RowView row, double from, double to) {
+        return isToothed ? edge(row, from, to, SAG / line.factor())
+                : List.of(new Point(from, row.root()), new Point(to, row.root()));
     }
 
     private List<Point> onPaper(List<Point> points) {
         return points.stream().map(point -> new Point(x(point.x()), y(point.y()))).toList();
     }
 
-    /** The toothed edge between two places. */
-    static List<Point> edge(RowView row, double from, double to) {
-        List<Point> corners = new ArrayList<>();
-        corners.add(new Point(row.left(), row.root()));
-        int last = Math.min(row.teeth() - 1, row.toothAt(to) + 1);
-        for (int tooth = Math.max(0, row.toothAt(from) - 1); tooth <= last; tooth++) {
-            corners.addAll(row.tooth().corners(row.centre(tooth), row.pitchLine(), row.up()));
+    /**
+     * The toothed edge between two places of the part, from left to right.
+     *
+     * @param sagMm how far a chord may stand off its arc
+     */
+    static List<Point> edge(RowView row, double from, double to, double sagMm) {
+        List<pitchstack.core.geometry.Point> tooth = ToothOutline.points(row.tooth(), sagMm);
+        List<Point> edge = new ArrayList<>();
+        edge.add(new Point(row.left(), row.root()));
+        int last = Math.min(row.teeth() - 1, row.toothAt(to + NOTHING));
+        for (int i = Math.max(0, row.toothAt(from - NOTHING)); i <= last; i++) {
+            double centre = row.centre(i);
+            tooth.forEach(point -> edge.add(new Point(centre + point.x(), row.pitchLine() + row.up() * point.y())));
         }
-        corners.add(new Point(row.right(), row.root()));
-        return clipped(corners, from, to);
+        edge.add(new Point(row.right(), row.root()));
+        return clipped(edge, from, to);
     }
 
     /** A line whose x never falls, cut at two places. */
@@ -80,14 +144,14 @@ final class RowPencil {
             Point point = points.get(i);
             if (i > 0) {
                 Point before = points.get(i - 1);
-                if (before.x() < from && point.x() > from) {
+                if (before.x() < from - NOTHING && point.x() > from + NOTHING) {
                     clipped.add(between(before, point, from));
                 }
-                if (before.x() < to && point.x() > to) {
+                if (before.x() < to - NOTHING && point.x() > to + NOTHING) {
                     clipped.add(between(before, point, to));
                 }
             }
-            if (point.x() >= from && point.x() <= to) {
+            if (point.x() >= from - NOTHING && point.x() <= to + NOTHING) {
                 clipped.add(point);
             }
         }

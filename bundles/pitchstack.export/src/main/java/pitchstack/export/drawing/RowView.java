@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.drawing;
 
+import pitchstack.core.geometry.ToothForm;
+
 /**
  * A row and the solid part behind its teeth as drawn, in millimetres of the part.
  *
@@ -11,30 +13,30 @@ package pitchstack.export.drawing;
  * @param tooth what they look like
  * @param thickness of the solid part behind the teeth
  */
-record RowView(double left, double pitchLine, int up, int teeth, ToothSize tooth, double thickness) {
+record RowView(double left, double pitchLine, int up, int teeth, ToothForm tooth, double thickness) {
     /** Where it ends, half a gap behind its last tooth. */
     double right() {
-        return left + teeth * tooth.pitch();
+        return left + teeth * tooth.pitchMm();
     }
 
     /** The middle of a tooth. */
     double centre(int number) {
-        return left + (number + 0.5) * tooth.pitch();
+        return left + (number + 0.5) * tooth.pitchMm();
     }
 
     /** The left flank of a tooth at the pitch line. */
     double flank(int number) {
-        return left + (number + 0.25) * tooth.pitch();
+        return left + (number + 0.25) * tooth.pitchMm();
     }
 
-    /** The y of the roots. */
+    /** The y of the floor of the gaps. */
     double root() {
-        return pitchLine - up * tooth.dedendum();
+        return pitchLine + up * tooth.floorMm();
     }
 
     /** The y of the tips. */
     double tip() {
-        return pitchLine + up * tooth.addendum();
+        return pitchLine + up * tooth.addendumMm();
     }
 
     /** The y of the face away from the teeth. */
@@ -44,7 +46,12 @@ record RowView(double left, double pitchLine, int up, int teeth, ToothSize tooth
 
     /** The tooth in whose cell a place is, be there such a tooth or not. */
     int toothAt(double x) {
-        return (int) Math.floor((x - left) / tooth.pitch());
+        return (int) Math.floor((x - left) / tooth.pitchMm());
+    }
+
+    /** The same row without slots and wells, which are for its own section to show. */
+    RowView plain() {
+        return new RowView(left, pitchLine, up, teeth, tooth.eased(0, 0, 0), thickness + tooth.wellMm());
     }
 
     /** The same row elsewhere. */

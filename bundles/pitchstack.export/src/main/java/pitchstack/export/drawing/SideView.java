@@ -11,13 +11,12 @@ import pitchstack.export.drawing.BrokenLine.Stretch;
 final class SideView {
     /** Paper beside the view: numbers of the stages on the left, the height on the right. */
     static final double BESIDE = 34;
-    private static final double BALLOON = 2.6;
-    private static final double BALLOON_STEP = 6.2;
+    private static final double BALLOON_STEP = 7.4;
     private static final double BALLOON_OUT = 12;
     /** In pitches: what is shown on either side of an end. */
     private static final double MARGIN = 1.6;
-    /** A view larger than this says nothing that the details do not say better. */
-    private static final double LARGEST = 5;
+    /** Teeth larger than this on paper belong into a detail. */
+    private static final double LARGEST_PITCH = 5;
 
     private final AxisView axis;
     private final BrokenLine line;
@@ -33,7 +32,7 @@ final class SideView {
         this.scale = scale;
         this.style = style;
         pencil = style.pencil();
-        rows = new RowPencil(pencil, line);
+        rows = new RowPencil(pencil, line, axis.rows());
         dimensions = new Dimensions(pencil, style.convention());
     }
 
@@ -46,8 +45,9 @@ final class SideView {
      */
     static Optional<Part> of(AxisView axis, Optional<StandardScale> wanted, double widthMm, double heightMm, Style style) {
         List<StandardScale> scales = wanted.map(List::of).orElse(StandardScale.ALL);
+        double pitch = widestPitch(axis);
         return Stream.of(true, false).flatMap(whole -> scales.stream()
-                .filter(scale -> wanted.isPresent() || scale.factor() <= LARGEST)
+                .filter(scale -> wanted.isPresent() || pitch * scale.factor() <= LARGEST_PITCH)
                 .filter(scale -> axis.height() * scale.factor() <= heightMm)
                 .flatMap(scale -> line(axis, scale, widthMm - BESIDE, whole).stream()
                         .map(line -> new SideView(axis, scale, line, style).draw())))
@@ -56,7 +56,7 @@ final class SideView {
 
     /** What of the axis is drawn: at least every end, and if wanted everything that stands on the base. */
     private static Optional<BrokenLine> line(AxisView axis, StandardScale scale, double paper, boolean whole) {
-        double margin = MARGIN * axis.stages().stream().mapToDouble(stage -> stage.base().tooth().pitch()).max().orElseThrow();
+        double margin = MARGIN * widestPitch(axis);
         double low = axis.low().x() - axis.reference();
         double high = axis.high().x() - axis.reference();
         RowView carriage = axis.carriage();
@@ -72,13 +72,19 @@ final class SideView {
         return BrokenLine.fitting(new Stretch(ends[0], ends[ends.length - 1]), all, margin, scale.factor(), paper);
     }
 
+    private static double widestPitch(AxisView axis) {
+        return axis.stages().stream().mapToDouble(stage -> stage.base().tooth().pitchMm()).max().orElseThrow();
+    }
+
     private static Stretch point(double x) {
         return new Stretch(x, x);
     }
 
     private Part draw() {
-        axis.rows().forEach(row -> rows.outline(row, Pen.OUTLINE));
-        axis.stages().stream().filter(stage -> !rows.isToothed(stage.base())).forEach(stage -> rows.pitchLine(stage.base()));
+        axis.stages().forEach(stage -> rows.mesh(stage.base(), stage.rider()));
+        if (!rows.isToothed()) {
+            axis.stages().forEach(stage -> rows.pitchLine(stage.base()));
+        }
         rows.breaks(axis.rows());
         travel();
         datum();
@@ -98,18 +104,18 @@ final class SideView {
 
     /** The travel of the carriage's reference, with the carriage dashed where it can go. */
     private void travel() {
+        if (axis.isEndless()) {
+            return;
+        }
         double top = rows.y(axis.height());
-        double low = rows.x(axis.low().x());
-        double high = rows.x(axis.high().x());
         for (AxisView.Travel end : List.of(axis.low(), axis.high())) {
             double away = end.x() - axis.reference();
             if (Math.abs(away) * line.factor() > Dimensions.STEP) {
                 phantom(axis.carriage().moved(away));
             }
         }
-        if (axis.isRotary() && axis.high().count() - axis.low().count() >= axis.spec().scale().turn()) {
-            return;
-        }
+        double low = rows.x(axis.low().x());
+        double high = rows.x(axis.high().x());
         String text = "travel " + style.number(axis, axis.high().count() - axis.low().count()) + " ("
                 + style.number(axis, axis.low().count()) + " to " + style.number(axis, axis.high().count()) + ")";
         dimensions.along(low, high, top, top, top + Dimensions.STEP + 1, text);
@@ -156,10 +162,9 @@ final class SideView {
             double y = Math.max(least, meeting);
             least = y + BALLOON_STEP;
             double x = -BALLOON_OUT;
-            double end = Math.max(rows.x(stage.base().left()), rows.x(stage.rider().left()));
-            pencil.circle(Pen.THIN, x, y, BALLOON);
-            pencil.text(String.valueOf(stage.number()), x, y - Pencil.TEXT / 2, Pencil.TEXT, Anchor.MIDDLE);
-            pencil.path(Pen.THIN, List.of(new Point(x + BALLOON, y), new Point(-3, meeting), new Point(end, meeting)), false);
+            double end = Math.min(rows.x(stage.base().left()), rows.x(stage.rider().left()));
+            double radius = pencil.balloon(stage.label(), x, y);
+            pencil.path(Pen.THIN, List.of(new Point(x + radius, y), new Point(-3, meeting), new Point(end, meeting)), false);
             pencil.circle(Pen.THIN, end, meeting, 0.3);
         }
     }

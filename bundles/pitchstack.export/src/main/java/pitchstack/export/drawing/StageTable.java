@@ -13,8 +13,10 @@ import pitchstack.model.Stage;
 /** What each stage is: its pitch and the system it is given in, teeth, material, source, and the fitted pitch correction. */
 final class StageTable {
     private static final double[] WIDTHS = {9, 37, 43, 21, 27, 15, 28};
-    private static final List<String> HEAD = List.of("No.", "Stage", "Pitch, as given and in ", "Teeth: base, rider",
+    private static final List<String> HEAD = List.of("No.", "Stage", "Pitch as given, and in ", "Teeth: base, rider",
             "Material: base, rider", "Source", "Pitch correction");
+
+    private static final int PITCH = 2;
 
     private StageTable() {
     }
@@ -23,19 +25,20 @@ final class StageTable {
     static Part of(List<AxisView> axes, Style style) {
         List<List<String>> rows = new ArrayList<>();
         List<String> head = new ArrayList<>(HEAD);
-        head.set(2, HEAD.get(2) + (axes.stream().allMatch(AxisView::isRotary) ? "degrees" : style.convention().unit().symbol()));
+        head.set(PITCH, HEAD.get(PITCH) + (axes.stream().allMatch(AxisView::isRotary) ? "degrees"
+                : style.convention() == Convention.ASME ? "inches" : "mm"));
         rows.add(head);
         for (AxisView axis : axes) {
             for (StageView stage : axis.stages()) {
-                rows.add(row(axis, stage, axes.size() > 1, style));
+                rows.add(row(axis, stage, style));
             }
         }
         return Table.of("stages", WIDTHS, rows, style);
     }
 
-    private static List<String> row(AxisView axis, StageView stage, boolean several, Style style) {
+    private static List<String> row(AxisView axis, StageView stage, Style style) {
         Stage facts = stage.stage();
-        return List.of(several ? axis.number() + "." + stage.number() : String.valueOf(stage.number()), stage.name(),
+        return List.of(stage.label(), stage.name(),
                 pitch(axis, stage, style), stage.base().teeth() + ", " + stage.rider().teeth(), material(facts),
                 stage.spec().source() == Source.PRINTED ? "printed" : "bought", correction(facts));
     }

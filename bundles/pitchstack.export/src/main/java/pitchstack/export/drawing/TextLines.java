@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines that fit a width. */
-final class TextLines {
+public final class TextLines {
     private static final String MORE = "…";
 
     private TextLines() {
@@ -16,7 +16,7 @@ final class TextLines {
      *
      * @param text any text; empty gives one empty line
      */
-    static List<String> wrapped(String text, double heightMm, double widthMm, TextMeasure measure) {
+    public static List<String> wrapped(String text, double heightMm, double widthMm, TextMeasure measure) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : measure.printable(text).split(" +")) {
@@ -41,7 +41,7 @@ final class TextLines {
     }
 
     /** The text, or as much of it as fits with three dots to say so. */
-    static String cut(String text, double heightMm, double widthMm, TextMeasure measure) {
+    public static String cut(String text, double heightMm, double widthMm, TextMeasure measure) {
         String whole = measure.printable(text);
         if (measure.widthMm(whole, heightMm) <= widthMm) {
             return whole;

@@ -35,10 +35,10 @@ final class TitleBlockPart {
         field("Legal owner", fields.owner(), 0, 0, 50, 3);
         title(fields);
         field("Identification number", fields.number(), 126, 1, 54, 2);
-        field("Rev.", fields.revision(), 126, 0, 10, 1);
-        field("Date of issue", fields.issued(), 136, 0, 22, 1);
-        field("Lang.", TitleFields.LANGUAGE, 158, 0, 9, 1);
-        field("Sheet, " + sheet, "1/1", 167, 0, 13, 1);
+        field("Rev.", fields.revision(), 126, 0, 9, 1);
+        field("Date of issue", fields.issued(), 135, 0, 21, 1);
+        field("Lang.", TitleFields.LANGUAGE, 156, 0, 8, 1);
+        field("Sheet, " + sheet, "1/1", 164, 0, 16, 1);
         pencil.box(Pen.OUTLINE, new Box(0, 0, WIDTH, 4 * ROW));
     }
 
@@ -46,7 +46,7 @@ final class TitleBlockPart {
         box(50, 0, 76, 3);
         heading("Title, supplementary title", 50, 3);
         double y = lines(fields.title(), 50, 3 * ROW - PAD - Pencil.SMALL - 1.5, 76, Pencil.HEADING, 2);
-        lines(fields.supplement(), 50, y - 0.8, 76, Pencil.TEXT, 2);
+        lines(fields.supplement(), 50, y - 2, 76, Pencil.TEXT, 2);
     }
 
     /** A field of some rows from its lower left corner: what it is in small letters, what it says below. */

@@ -4,21 +4,24 @@ package pitchstack.export.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import pitchstack.model.ToothForm;
+import pitchstack.core.geometry.ToothForm;
 import pitchstack.model.ToothPattern;
+import pitchstack.model.ToothProfile;
 
 /** One tooth cut along the travel, much enlarged, with the sizes of its form. */
 final class ToothSection {
     /** Paper for one pitch, at most. */
-    private static final double LARGEST_PITCH = 26;
+    private static final double LARGEST_PITCH = 36;
     private static final double BEHIND = 0.45;
     private static final double SPACING = 2;
-    private static final double ARC = 9;
+    /** How wide the words below may be where the section is narrower. */
+    private static final double WIDTH = 62;
+    private static final double SAG = 0.01;
 
     private final AxisView axis;
     private final List<StageView> stages;
     private final Style style;
-    private final ToothSize tooth;
+    private final ToothForm tooth;
     private final StandardScale scale;
     private final Pencil pencil;
     private final Dimensions dimensions;
@@ -28,7 +31,7 @@ final class ToothSection {
         this.stages = stages;
         this.style = style;
         tooth = stages.get(0).base().tooth();
-        scale = StandardScale.fitting(tooth.pitch(), LARGEST_PITCH)
+        scale = StandardScale.fitting(tooth.pitchMm(), LARGEST_PITCH)
                 .orElse(StandardScale.ALL.get(StandardScale.ALL.size() - 1));
         pencil = style.pencil();
         dimensions = new Dimensions(pencil, style.convention());
@@ -49,8 +52,8 @@ final class ToothSection {
 
     private Part draw() {
         List<Point> edge = edge();
-        double half = paper(tooth.pitch()) * 0.75;
-        double bottom = -paper(tooth.dedendum() + BEHIND * tooth.depth());
+        double half = paper(tooth.pitchMm()) * 0.75;
+        double bottom = paper(tooth.floorMm() - BEHIND * tooth.depthMm());
         List<Point> face = new ArrayList<>(edge);
         face.add(new Point(half, bottom));
         face.add(new Point(-half, bottom));
@@ -68,61 +71,77 @@ final class ToothSection {
 
     /** A tooth with a gap and a quarter of a pitch on either side. */
     private List<Point> edge() {
-        double half = 0.75 * tooth.pitch();
-        RowView row = new RowView(-1.5 * tooth.pitch(), 0, 1, 3, tooth, 0);
-        return RowPencil.edge(row, -half, half).stream().map(point -> new Point(paper(point.x()), paper(point.y()))).toList();
+        double half = 0.75 * tooth.pitchMm();
+        RowView row = new RowView(-1.5 * tooth.pitchMm(), 0, 1, 3, tooth, 0);
+        return RowPencil.edge(row, -half, half, SAG / scale.factor()).stream().map(point -> new Point(paper(point.x()), paper(point.y()))).toList();
     }
 
     private void sizes(double half) {
-        double tip = paper(tooth.addendum());
-        double root = -paper(tooth.dedendum());
-        double pitch = paper(tooth.pitch());
-        Convention convention = style.convention();
         if (axis.isRotary()) {
             return;
         }
-        dimensions.upright(root, tip, half, paper(tooth.tipHalf()), half + Dimensions.STEP, convention.rounded(tooth.depth(), 3));
-        dimensions.upright(0, tip, -half - 2, -paper(tooth.tipHalf()), -half - Dimensions.STEP,
-                convention.rounded(tooth.addendum(), 3));
-        dimensions.along(-pitch / 4, pitch / 4, 0, 0, tip + 2 * Dimensions.STEP,
-                convention.rounded(tooth.pitch() / 2, 4));
-        dimensions.along(-paper(tooth.tipHalf()), paper(tooth.tipHalf()), tip, tip, tip + Dimensions.STEP,
-                convention.rounded(2 * tooth.tipHalf(), 3));
+        double tip = paper(tooth.addendumMm());
+        double root = -paper(tooth.dedendumMm());
+        double land = paper(tooth.tipLandMm()) / 2;
+        Convention convention = style.convention();
+        dimensions.upright(root, tip, half, land, half + Dimensions.STEP, convention.rounded(tooth.depthMm(), 3));
+        dimensions.upright(0, tip, -half - 2, -land, -half - Dimensions.STEP, convention.rounded(tooth.addendumMm(), 3));
+        dimensions.along(-land, land, tip, tip, tip + Dimensions.STEP, convention.rounded(tooth.tipLandMm(), 3));
+        double quarter = paper(tooth.pitchMm()) / 4;
+        dimensions.along(-quarter, quarter, 0, 0, tip + 2 * Dimensions.STEP, convention.rounded(tooth.pitchMm() / 2, 4));
     }
 
-    /** The flank angle, between the right flank's pitch point upwards and the flank. */
+    /** The angle of the right flank from the line across the row, which runs up through its pitch point. */
     private void angle() {
-        double x = paper(tooth.pitch()) / 4;
-        Point foot = new Point(x, 0);
-        double flank = 90 + tooth.flankDeg();
-        pencil.line(Pen.THIN, x, 0, x, ARC + 2);
-        pencil.arc(Pen.THIN, foot, ARC, 90, flank);
-        pencil.text(Convention.ISO.rounded(tooth.flankDeg(), 3) + "°", x + 1.5, ARC - 1, Pencil.TEXT, Anchor.START);
+        double tip = paper(tooth.addendumMm());
+        double radius = 0.75 * tip;
+        Point foot = new Point(paper(tooth.pitchMm()) / 4, 0);
+        pencil.line(Pen.THIN, foot.x(), 0, foot.x(), tip);
+        pencil.arc(Pen.THIN, foot, radius, 90, 90 + tooth.flankAngleDeg());
+        pencil.text(Convention.ISO.rounded(tooth.flankAngleDeg(), 3) + "°", foot.x() + 1.2,
+                Math.max(0.8, tip - Pencil.TEXT - 1.2), Pencil.TEXT, Anchor.START);
     }
 
     private void captions(double bottom) {
         Box drawn = pencil.extent();
-        String numbers = stages.stream().map(stage -> String.valueOf(stage.number())).collect(Collectors.joining(", "));
+        String numbers = stages.stream().map(StageView::label).collect(Collectors.joining(", "));
         String heading = "Tooth form, " + (stages.size() == 1 ? "stage " : "stages ") + numbers + ", "
                 + (axis.isRotary() ? "not to scale" : scale.toString());
         pencil.text(heading, drawn.left(), drawn.top() + Pencil.HEADING, Pencil.HEADING, Anchor.START);
         double y = bottom - 2 * Pencil.TEXT;
-        for (String line : facts()) {
+        for (String line : TextLines.wrapped(facts(), Pencil.TEXT, Math.max(WIDTH, drawn.width()), style.measure())) {
             pencil.text(line, drawn.left(), y, Pencil.TEXT, Anchor.START);
             y -= Pencil.TEXT * Pencil.LINE_PITCH;
         }
     }
 
-    private List<String> facts() {
-        ToothForm form = stages.get(0).stage().getToothForm();
+    /** What cannot be seen from the sizes. */
+    private String facts() {
+        pitchstack.model.ToothForm form = stages.get(0).stage().getToothForm();
         List<String> facts = new ArrayList<>();
-        if (form == null) {
-            facts.add("Form not stated: drawn as ISO 53 type A.");
-        } else if (form.getPattern() == ToothPattern.HERRINGBONE) {
-            facts.add("Herringbone, " + Convention.ISO.rounded(form.getHerringboneAngleDeg(), 3) + "° either way.");
-        } else {
-            facts.add("Straight teeth.");
+        facts.add(profile(form));
+        if (form != null && form.getPattern() == ToothPattern.HERRINGBONE) {
+            facts.add("herringbone, " + Convention.ISO.rounded(form.getHerringboneAngleDeg(), 3) + "° either way");
         }
-        return facts;
+        if (!axis.isRotary()) {
+            add(facts, "fillet R ", tooth.filletMm());
+            add(facts, "tip relief ", tooth.tipReliefMm());
+            add(facts, "well ", tooth.wellMm());
+            add(facts, "slot ", tooth.slotMm());
+        }
+        return String.join(", ", facts) + '.';
+    }
+
+    private static String profile(pitchstack.model.ToothForm form) {
+        if (form == null) {
+            return "Form not stated: drawn as ISO 53 type A";
+        }
+        return form.getProfile() == ToothProfile.OWN ? "Own form" : form.getProfile().getLiteral().replace("53 ", "53 type ");
+    }
+
+    private void add(List<String> facts, String what, double mm) {
+        if (mm > 0) {
+            facts.add(what + style.convention().rounded(mm, 3));
+        }
     }
 }

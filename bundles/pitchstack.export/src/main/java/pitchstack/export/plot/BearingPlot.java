@@ -7,7 +7,7 @@ import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
 
 /**
- * What a preload does to a joint: which part of the flanks bears, and how far the teeth's own errors may leave it.
+ * What a preload does to a joint: which part of the flanks bears, and how far the teeth's own errors may leave it off.
  *
  * @param points at rising preloads, at least two
  * @param nowN the preload that is looked at, marked where it lies in between
@@ -24,7 +24,7 @@ public record BearingPlot(List<Point> points, double nowN, PlotUnit errorUnit) i
      *
      * @param preloadN force
      * @param bearing part of the flanks that bears, from 0 to 1
-     * @param errorM standard deviation of the position
+     * @param errorM half the width of the band that holds the seat with 95 % probability
      */
     public record Point(double preloadN, double bearing, double errorM) { }
 
@@ -43,10 +43,10 @@ public record BearingPlot(List<Point> points, double nowN, PlotUnit errorUnit) i
         chart.line("Flanks that bear", x, points.stream().mapToDouble(p -> PERCENT * p.bearing()).toArray(),
                 look.palette().first(), false);
         double[] errors = points.stream().mapToDouble(p -> errorUnit.of(p.errorM())).toArray();
-        XYSeries error = chart.line("Error of the seat (1 in 3 is larger)", x, errors, look.palette().second(), true);
+        XYSeries error = chart.line("Error of the teeth, ± (95 %)", x, errors, look.palette().second(), true);
         error.setYAxisGroup(1);
         chart.xchart().setYAxisGroupTitle(0, "Flanks that bear, %");
-        chart.xchart().setYAxisGroupTitle(1, "Error, " + errorUnit.symbol());
+        chart.xchart().setYAxisGroupTitle(1, "Error, ± " + errorUnit.symbol());
         chart.styler().setYAxisGroupPosition(1, Styler.YAxisPosition.Right);
         chart.styler().setYAxisMin(0, 0.0).setYAxisMax(0, TOP_PERCENT);
         chart.styler().setYAxisMin(1, 0.0).setYAxisMax(1, HEADROOM * Arrays.stream(errors).max().orElse(1));
@@ -66,7 +66,7 @@ public record BearingPlot(List<Point> points, double nowN, PlotUnit errorUnit) i
     }
 
     private String said(Point p) {
-        return Figures.of(p.preloadN(), 3) + " N, where " + Figures.of(PERCENT * p.bearing(), 3) + " % bear and the error is "
+        return Figures.of(p.preloadN(), 3) + " N, where " + Figures.of(PERCENT * p.bearing(), 3) + " % bear and the error is ±"
                 + Figures.of(errorUnit.of(p.errorM()), 2) + " " + errorUnit.symbol();
     }
 }

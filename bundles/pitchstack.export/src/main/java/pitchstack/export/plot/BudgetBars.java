@@ -85,7 +85,7 @@ public record BudgetBars(BudgetResult budget) implements Plot {
             }
             g.setColor(look.palette().faint(look.palette().text(), 0.5));
             g.drawLine(zero, 0, zero, pad / 2 + shown.size() * rowHeight);
-            legend(look.height() - rowHeight, rowHeight);
+            legend(rowHeight);
         }
 
         private void row(BudgetResult.Line line, int names, int y, int rowHeight, int zero, int length) {
@@ -97,16 +97,18 @@ public record BudgetBars(BudgetResult budget) implements Plot {
             text(Figures.percent(line.share()), zero + Math.max(0, length) + pad / 2, y, rowHeight);
         }
 
-        private void legend(int y, int rowHeight) {
+        private void legend(int rowHeight) {
+            int y = look.height() - rowHeight;
+            int right = entry("repeats", true, pad, y, rowHeight);
+            entry("differs each time", false, right + 2 * pad, y, rowHeight);
+        }
+
+        private int entry(String words, boolean repeats, int x, int y, int rowHeight) {
             int box = metrics.getAscent();
-            int x = pad;
-            bar(new Rectangle(x, y + (rowHeight - box) / 2, 2 * box, box), true);
-            x += 2 * box + pad / 2;
-            String first = "repeats, can be measured away";
-            text(first, x, y, rowHeight);
-            x += metrics.stringWidth(first) + 2 * pad;
-            bar(new Rectangle(x, y + (rowHeight - box) / 2, 2 * box, box), false);
-            text("differs each time", x + 2 * box + pad / 2, y, rowHeight);
+            bar(new Rectangle(x, y + (rowHeight - box) / 2, 2 * box, box), repeats);
+            int text = x + 2 * box + pad / 2;
+            text(words, text, y, rowHeight);
+            return text + metrics.stringWidth(words);
         }
 
         private void bar(Rectangle bar, boolean repeats) {

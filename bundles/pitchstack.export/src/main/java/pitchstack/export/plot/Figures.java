@@ -32,8 +32,8 @@ public final class Figures {
         return (small ? of(percent, 1) : TrueMinus.in(Long.toString(Math.round(percent)))) + " %";
     }
 
-    /** A mark of an axis: as many digits as it has. */
-    static String tick(double value) {
+    /** A number with as many digits as it has: 15, 20.5. */
+    public static String plain(double value) {
         BigDecimal rounded = new BigDecimal(value).round(TICK).stripTrailingZeros();
         return TrueMinus.in(rounded.signum() == 0 ? "0" : rounded.toPlainString());
     }

@@ -59,8 +59,8 @@ final class LineChart {
         s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2)).setPlotMargin(0)
                 .setAxisTitleFont(font).setAxisTickLabelsFont(font).setAxisTickLabelsColor(new Color(p.text()))
                 .setAxisTickMarksColor(p.faint(p.text(), BORDER_PART)).setLocale(Locale.ROOT);
-        s.setxAxisTickLabelsFormattingFunction(Figures::tick);
-        s.setyAxisTickLabelsFormattingFunction(Figures::tick);
+        s.setxAxisTickLabelsFormattingFunction(Figures::plain);
+        s.setyAxisTickLabelsFormattingFunction(Figures::plain);
         s.setXAxisTickMarkSpacingHint((int) (TICKS_APART * look.textPt()));
         s.setErrorBarsColorSeriesColor(true);
         s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE, BasicStroke.CAP_BUTT,
@@ -79,9 +79,20 @@ final class LineChart {
         return chart.getStyler();
     }
 
-    /** A line without marks. */
+    /**
+     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one more, on
+     * the line between the first two, they do not, and it takes round numbers.
+     */
     XYSeries line(String name, double[] x, double[] y, int colour, boolean dashed) {
-        return marked(name, x, y, null, colour, dashed, SeriesMarkers.NONE);
+        return marked(name, oneMore(x), oneMore(y), null, colour, dashed, SeriesMarkers.NONE);
+    }
+
+    private static double[] oneMore(double[] values) {
+        double[] more = new double[values.length + 1];
+        System.arraycopy(values, 0, more, 1, values.length);
+        more[0] = values[0];
+        more[1] = values[0] + (values[1] - values[0]) / 3;
+        return more;
     }
 
     /**

@@ -70,7 +70,7 @@ class ToothFormTest {
             + " at least 0 and less than the depth.",
         "5 | 20 | 7 | 0.4 | 0 | 0 | 0 | Flanks at 20° meet before the depth is reached: from the middle to tip or root less"
             + " than 3.434 mm is allowed, and here it is 3.7 mm; take less depth or a steeper flank.",
-        "5 | 20 | 3.58 | 0.4 | 1 | 0 | 0 | A root fillet of 1 mm does not fit into the gap; up to 0.751 mm does.",
+        "5 | 20 | 3.58 | 0.4 | 1 | 0 | 0 | A root fillet of 1 mm does not fit into the gap; up to 0.747 mm does.",
         "5 | 20 | 3.58 | 0.4 | 0 | 0.7 | 0 | A tip relief of 0.7 mm is more than the tip holds; up to 0.631 mm is possible.",
         "5 | 20 | 3.58 | 0.4 | 0 | 0 | 1.4 | A slot of 1.4 mm is as wide as the tip, which is 1.343 mm; make the slot"
             + " narrower.",

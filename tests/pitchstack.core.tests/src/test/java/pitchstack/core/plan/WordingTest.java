@@ -118,8 +118,8 @@ class WordingTest {
 
     @ParameterizedTest
     @CsvSource({"0, 0 s", "500, 0.5 s", "14000, 14 s", "59999, 59.999 s", "60000, 1 min", "160000, 2 min 40 s",
-        "60500, 1 min 0.5 s"})
-    void givesTheEffortInMinutesAndSeconds(long milliseconds, String words) {
+        "60500, 1 min 0.5 s", "2268000, 37 min 48 s", "3600000, 1 h", "3605000, 1 h 5 s", "7384500, 2 h 3 min 4.5 s"})
+    void givesTheEffortInHoursMinutesAndSeconds(long milliseconds, String words) {
         assertEquals(words, wording.effort(new PlannedSetting(ZERO, 0, 0, milliseconds, List.of(), List.of())));
     }
 

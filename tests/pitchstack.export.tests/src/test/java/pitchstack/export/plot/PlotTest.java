@@ -107,6 +107,7 @@ class PlotTest {
                 + " 1000 mm: ±70 µm, of which ±12 µm differs each time.", Samples.travel(0).description());
         assertEquals("What the fit leaves of 12 readings, at most 6.0 µm; one is farther off than chance explains.",
                 Samples.residuals().description());
+        assertEquals("Movement with warmth. At 15.0 °C −20 ± 8.0 µm. At 28.0 °C 32 ± 8.0 µm.", Samples.warmth().description());
     }
 
     @Test

@@ -49,7 +49,12 @@ final class Samples {
                 (i * 7 % 5 - 2) * 1e-6 * (i == 8 ? 6 : 1), i == 8)).toList(), PlotUnit.MM, PlotUnit.UM);
     }
 
+    static WarmthPlot warmth() {
+        return new WarmthPlot(IntStream.rangeClosed(15, 28).mapToObj(t ->
+                new WarmthPlot.Point(t, (t - 20) * 4e-6, 8e-6)).toList(), 24, PlotUnit.UM, true);
+    }
+
     static List<Plot> all() {
-        return List.of(budget(), bearing(35), travel(0.4), run(), residuals());
+        return List.of(budget(), bearing(35), travel(0.4), run(), residuals(), warmth());
     }
 }

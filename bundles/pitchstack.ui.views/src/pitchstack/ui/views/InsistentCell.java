@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.wear;
+package pitchstack.ui.views;
 
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -9,20 +9,30 @@ import org.eclipse.swt.events.SelectionEvent;
 import org.eclipse.swt.widgets.Composite;
 
 /** A text cell that stays open, with the reason shown, when Enter is pressed on a text that cannot be taken. */
-final class InsistentCell extends TextCellEditor {
+public final class InsistentCell extends TextCellEditor {
     private final Consumer<String> problem;
     private Function<String, Optional<String>> refusal = typed -> Optional.empty();
 
-    /** @param problem told why what is typed cannot be taken; empty once it can, or the cell is left */
-    InsistentCell(Composite parent, Consumer<String> problem) {
+    private Runnable entered = () -> { };
+
+    /**
+     * @param parent the table
+     * @param problem told why what is typed cannot be taken; empty once it can, or the cell is left
+     */
+    public InsistentCell(Composite parent, Consumer<String> problem) {
         super(parent);
         this.problem = problem;
         text.addModifyListener(e -> tell());
     }
 
     /** @param why says why a text cannot be taken, for the line that is edited next */
-    void refuse(Function<String, Optional<String>> why) {
+    public void refuse(Function<String, Optional<String>> why) {
         refusal = why;
+    }
+
+    /** @param listener called after Enter has taken a text, and only then */
+    public void onEnter(Runnable listener) {
+        entered = listener;
     }
 
     private Optional<String> tell() {
@@ -35,6 +45,7 @@ final class InsistentCell extends TextCellEditor {
     protected void handleDefaultSelection(SelectionEvent event) {
         if (tell().isEmpty()) {
             super.handleDefaultSelection(event);
+            entered.run();
         } else {
             text.getDisplay().beep();
         }

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: EPL-2.0
+package pitchstack.export.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import pitchstack.export.drawing.DrawingAnswer.Refused;
+import pitchstack.model.Positioner;
+
+/** What stands on the drawings; every number is worked out by hand beside it. */
+class FixtureDrawingTest {
+    @TempDir
+    Path temporary;
+
+    private static void assertSays(Drawing drawing, String... texts) {
+        List<String> all = Devices.texts(drawing);
+        for (String text : texts) {
+            assertTrue(all.contains(text), "“" + text + "” is missing in " + all);
+        }
+    }
+
+    /** 408 · 1/4 in = 102 in; the rider's 24 teeth make 6 in, its middle stands 12 · 1/4 in behind the first base tooth. */
+    @Test
+    void dimensionsOfTheFenceAreThoseOfItsRows() throws IOException {
+        assertSays(Devices.drawn(Devices.example("cross-cut-fence")), "102.000", "3.000", "travel 96.000 (0 to 96.000)",
+                "408 teeth: 102.000", "24 teeth: 6.000", "23 × .250 = 5.750", "24 teeth: 5.760", "23 × .240 = 5.520");
+    }
+
+    /** Module 1: π mm a tooth; 204 π = 640.8849 mm, 19 π = 59.6903 mm, 20 π = 62.8319 mm, 10 π = 31.4159 mm. */
+    @Test
+    void multiplesOfPiAreRoundedOnceAtTheEnd() throws IOException {
+        assertSays(Devices.drawn(Devices.example("slide-plate")), "640.8849", "31.4159", "19 × 3.1416 = 59.6903",
+                "20 teeth: 62.8319", "travel 600 (0 to 600)");
+    }
+
+    /** The first tooth stands 8 + 32/2 = 24 teeth of 4 mm from the datum; 8 teeth are 32 mm. */
+    @Test
+    void countsTheDatumFromTheFirstBaseTooth() throws IOException {
+        assertSays(Devices.drawn(Devices.example("ram-shim")), "96", "8 × 4 = 32", "travel 0.82 (−0.41 to 0.41)",
+                "datum: position 0");
+    }
+
+    /** 48 · 1°01' = 48°48' and 47 · 1°00'01" = 47°00'47". */
+    @Test
+    void rotaryAxesAreUnrolledWithAngles() throws IOException {
+        assertSays(Devices.drawn(Devices.example("index-table")), "360 teeth: 360°", "48 teeth: 48°48'",
+                "47 × 1°00'01\" = 47°00'47\"");
+    }
+
+    /** ISO 53 type A, p = 2.5 π mm, so m = 2.5 mm: depth 2.25 m = 5.625, tip land 0.842856 m = 2.107, half pitch 3.927. */
+    @Test
+    void sectionShowsTheToothFormOfTheStandard() throws IOException {
+        Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "module 2.5", 30, 12)
+                .replace("</stages>", "<toothForm profile=\"ISO 53 A\"/></stages>"));
+        assertSays(Devices.drawn(device), "5.625", "2.107", "3.927", "20°", "ISO 53 type A, fillet R 0.95.");
+    }
+
+    @Test
+    void tableGivesThePitchInItsSystemAndTheFittedCorrection() throws IOException {
+        Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "24 DP", 30, 12)
+                .replace("<stages ", "<stages correctionPpm=\"-120\" correctionUncertaintyPpm=\"30\" "));
+        // π / 24 in = 3.324852 mm (common gear arithmetic).
+        String texts = String.join(" ", Devices.texts(Devices.drawn(device)));
+        assertTrue(texts.contains("24 DP (diametral pitch): 3.3249"), texts);
+        assertTrue(texts.contains("−120 ± 30 ppm, date not stated"), texts);
+    }
+
+    @Test
+    void saysWhatToDoWhereTheSheetIsTooSmall() throws IOException {
+        Refused refused = assertInstanceOf(Refused.class,
+                Devices.draw(Devices.example("slide-plate"), Optional.of(SheetSize.A4)));
+        assertTrue(refused.sentence().matches("This stack does not fit on A4; A[12] is large enough\\."), refused.sentence());
+    }
+
+    @Test
+    void refusesAToothThatCannotBeMade() throws IOException {
+        Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 30, 12)
+                .replace("</stages>", "<toothForm depth=\"9 mm\" rootRelief=\"0.4 mm\"/></stages>"));
+        Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
+        assertTrue(refused.sentence().startsWith("“Rack” cannot be drawn: Flanks at 20° meet"), refused.sentence());
+    }
+
+    @Test
+    void refusesASizeThatCannotBeRead() throws IOException {
+        Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 30, 12)
+                .replace("printSetup=\"bed\"/>", "bodyThickness=\"thick\"/>"));
+        Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
+        assertTrue(refused.sentence().startsWith("The body thickness of a row on axis “Slide” cannot be read: “thick”"),
+                refused.sentence());
+    }
+
+    @Test
+    void cautionsStandOnEveryDrawingOnce() throws IOException {
+        for (String example : Devices.EXAMPLES) {
+            String texts = String.join(" ", Devices.texts(Devices.drawn(Devices.example(example))));
+            for (String caution : List.of("A printed stage is a positioning aid: never a guard, and never in the load path.",
+                    "Isolate and lock out the machine before you reach in or move a stage.",
+                    "The machine maker's manual, local codes and licensed practice come first")) {
+                assertEquals(texts.indexOf(caution), texts.lastIndexOf(caution), caution);
+                assertTrue(texts.contains(caution), texts);
+            }
+        }
+    }
+
+    /** The number of marks does not grow with the rack: only what is seen is drawn. */
+    @Test
+    void aRackOfAHundredThousandTeethTakesNoMoreMarksThanOneOfAThousand() throws IOException {
+        int some = Devices.drawn(Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 1_000, 20))).marks().size();
+        int many = Devices.drawn(Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 100_000, 20))).marks().size();
+        assertTrue(Math.abs(many - some) < 10, some + " and " + many);
+    }
+}
