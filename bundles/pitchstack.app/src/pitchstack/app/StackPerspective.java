@@ -51,9 +51,9 @@ public final class StackPerspective implements IPerspectiveFactory {
                     .addPlaceholder(TOUR_VIEW);
         }
         addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART,
-                TARGET_VIEW, LIST_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
+                TARGET_VIEW, LIST_VIEW, RUNS_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
         Optional<IFolderLayout> bottom = addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART,
-                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW, ACCURACY_VIEW, RUNS_VIEW);
+                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW, ACCURACY_VIEW);
         if (narrow && bottom.isPresent()) {
             bottom.get().addView(IPageLayout.ID_OUTLINE);
             layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

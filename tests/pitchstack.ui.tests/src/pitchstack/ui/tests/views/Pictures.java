@@ -126,6 +126,7 @@ class Pictures {
         Session session = fence();
         IViewPart target = bench.view("pitchstack.ui.views.target");
         target.setFocus();
+        waitFor(500);
         hands.type("37.63");
         hands.until("the answer is there", () -> !hands.all(bench.shell(), Text.class,
                 t -> t.isVisible() && t.getText().equals("37.63")).isEmpty());
