@@ -45,7 +45,7 @@ final class Asked {
     /** Why this cannot be asked, in a sentence; empty where it can. */
     String problem() {
         if (ask != BudgetForm.Ask.POSITION) {
-            return "";
+            return looked.apart();
         }
         if (typed.isBlank()) {
             return "Type a position, or pick one of the saved targets.";

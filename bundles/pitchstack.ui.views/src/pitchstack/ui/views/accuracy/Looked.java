@@ -5,7 +5,9 @@ import pitchstack.analysis.accuracy.AccuracyReader;
 import pitchstack.analysis.accuracy.AccuracyReading;
 import pitchstack.analysis.accuracy.AxisBudget;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.RowPair;
 import pitchstack.core.stack.Setting;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
 
@@ -27,6 +29,19 @@ record Looked(Session session, Axis axis, AxisBudget budget, Setting now) {
     /** Whether this is the same axis as another, before or after a change; {@code null} is none. */
     boolean isSameAs(Looked other) {
         return other != null && axis == other.axis;
+    }
+
+    /** A sentence on the first stage whose rows do not meet where it stands; empty where all do. */
+    String apart() {
+        for (int j = 0; j < now.size(); j++) {
+            RowPair rows = spec().stages().get(j).rows();
+            if (rows.engagedBase(now.index(j)).isEmpty()) {
+                String range = rows.indices().first() + " to " + rows.indices().last();
+                return TrueMinus.in(spec().stages().get(j).title(j) + " stands at index " + now.index(j)
+                        + ", where its rows do not meet; move it to an index from " + range + ".");
+            }
+        }
+        return "";
     }
 
     AxisSpec spec() {

@@ -109,7 +109,8 @@ final class TeethPage implements AccuracyPage {
             return;
         }
         int place = Math.max(0, stage.getSelectionIndex());
-        int engaged = looked.spec().stages().get(place).rows().engagedBase(looked.now().index(place)).count();
+        int engaged = Math.max(1,
+                looked.spec().stages().get(place).rows().engagedBase(looked.now().index(place)).count());
         Joint file = new Joint(teeth.pair(), teeth.variant(), engaged, teeth.independent(engaged), teeth.scatterM(),
                 teeth.friction());
         double solid = file.with(ToothVariant.SOLID).law().preloadN(SLIDER_SHARE);

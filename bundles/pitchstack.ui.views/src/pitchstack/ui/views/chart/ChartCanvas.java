@@ -111,7 +111,8 @@ public final class ChartCanvas {
             e.gc.setForeground(new Ink(canvas.getDisplay()).text());
             e.gc.drawText(instead, 0, 0, true);
         } else {
-            if (drawn != null) {
+            // The one before of another size would stand in a corner.
+            if (drawn != null && drawn.look().width() == area.width && drawn.look().height() == area.height) {
                 e.gc.drawImage(drawn.image(), 0, 0);
             }
             if (!isUpToDate()) {

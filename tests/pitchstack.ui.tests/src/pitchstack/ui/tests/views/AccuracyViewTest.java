@@ -73,6 +73,8 @@ class AccuracyViewTest {
         desk.awaits("This setting should stand within ±0.78 mm of what is counted");
         desk.session().history().undo();
         desk.awaits("This setting should stand within ±0.021 mm");
+        desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(120, 0)));
+        desk.awaits("“Rack” stands at index 120, where its rows do not meet; move it to an index from −8 to 88.");
     }
 
     @Test

@@ -159,6 +159,8 @@ class Pictures {
     void ofTheAccuracy() {
         bench.command("pitchstack.ui.editor.openCopy",
                 Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
+        // The tooltip of what happens to be under the pointer would hide what is shown.
+        bench.shell().getDisplay().setCursorLocation(0, HEIGHT);
         IViewPart view = bench.view("pitchstack.ui.views.accuracy");
         bench.page().toggleZoom(bench.page().getReference(view));
         for (Map.Entry<String, String> page : Map.of("Budget", "accuracy", "Preload", "accuracy-preload").entrySet()) {
