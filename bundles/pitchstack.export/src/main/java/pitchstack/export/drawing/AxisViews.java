@@ -91,7 +91,8 @@ final class AxisViews {
                 numbers.rows().base().teeth(), tooth, baseThickness);
         RowView rider = new RowView(riderAtZero + index * pitch, pitchLine, -1, numbers.rows().rider().teeth(), tooth,
                 thickness(stage.getRiderRow(), tooth));
-        return new StageView(j + 1, several ? axisNumber + "." + (j + 1) : String.valueOf(j + 1), stage, numbers, base, rider, index);
+        String label = several ? axisNumber + "." + (j + 1) : String.valueOf(j + 1);
+        return new StageView(j + 1, label, stage, numbers, base, rider, index);
     }
 
     private double thickness(Row row, ToothForm tooth) {

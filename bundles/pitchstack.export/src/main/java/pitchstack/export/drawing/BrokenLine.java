@@ -4,6 +4,7 @@ package pitchstack.export.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where x of the part comes to lie on paper in a view from which stretches between the interesting ones are left out.
@@ -49,13 +50,13 @@ record BrokenLine(double factor, List<Piece> pieces) {
      * @param widthMm how much paper there is
      * @return nothing where even that does not fit
      */
-    static java.util.Optional<BrokenLine> fitting(Stretch whole, List<Stretch> interesting, double margin, double factor,
+    static Optional<BrokenLine> fitting(Stretch whole, List<Stretch> interesting, double margin, double factor,
             double widthMm) {
         if (whole.length() * factor <= widthMm) {
-            return java.util.Optional.of(of(List.of(whole), factor));
+            return Optional.of(of(List.of(whole), factor));
         }
         if (width(merged(whole, interesting, margin, factor), factor) > widthMm) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         double fits = margin;
         double tooWide = margin + whole.length();
@@ -67,7 +68,7 @@ record BrokenLine(double factor, List<Piece> pieces) {
                 tooWide = middle;
             }
         }
-        return java.util.Optional.of(of(merged(whole, interesting, fits, factor), factor));
+        return Optional.of(of(merged(whole, interesting, fits, factor), factor));
     }
 
     /** Stretches with their margins; those that would leave out no more than a break takes are joined. */

@@ -3,11 +3,11 @@ package pitchstack.export.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import pitchstack.analysis.Quantities;
@@ -35,7 +35,7 @@ public final class FixtureDrawing {
     private final List<Part> words;
     private final Part bar;
     private final List<Part> sections;
-    private final Map<Double, Optional<List<Part>>> detailsByWidth = new HashMap<>();
+    private final Map<Double, Optional<List<Part>>> detailsByWidth = new TreeMap<>();
 
     private FixtureDrawing(DrawingRequest request, TextMeasure measure) {
         this.request = request;
@@ -142,7 +142,8 @@ public final class FixtureDrawing {
 
     private String title() {
         String title = request.positioner().getTitle();
-        return title == null || title.isBlank() ? TitleFields.DOCUMENT_TYPE : title + ", " + TitleFields.DOCUMENT_TYPE.toLowerCase(Locale.ROOT);
+        String type = TitleFields.DOCUMENT_TYPE;
+        return title == null || title.isBlank() ? type : title + ", " + type.toLowerCase(Locale.ROOT);
     }
 
     /** A section for each form of teeth; on a rotary axis they differ in nothing that the file gives. */
@@ -151,7 +152,8 @@ public final class FixtureDrawing {
         List<StageView> left = new ArrayList<>(axis.stages());
         while (!left.isEmpty()) {
             StageView first = left.get(0);
-            List<StageView> same = left.stream().filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
+            List<StageView> same = left.stream()
+                    .filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
             sections.add(ToothSection.of(axis, same, style));
             left.removeAll(same);
         }

@@ -2,6 +2,7 @@
 package pitchstack.export.drawing;
 
 import java.util.List;
+import java.util.TreeSet;
 
 /** The border of a sheet after ISO 5457: frame, centring marks, and the fields by which a place is found. */
 final class Frame {
@@ -71,7 +72,7 @@ final class Frame {
 
     /** Where fields begin and end, from a centring mark outwards; what is left over at an end belongs to the last field. */
     private static List<Double> edges(double centre, double from, double to) {
-        java.util.TreeSet<Double> edges = new java.util.TreeSet<>();
+        TreeSet<Double> edges = new TreeSet<>();
         for (double edge = centre; edge > from + FIELD / 2; edge -= FIELD) {
             edges.add(edge);
         }

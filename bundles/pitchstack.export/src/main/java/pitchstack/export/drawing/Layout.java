@@ -15,10 +15,17 @@ final class Layout {
     private static final double WIDEST_SPREAD = 24;
 
     private final Box space;
-    private final List<Part> placed = new ArrayList<>();
+    private final List<Place> placed = new ArrayList<>();
     private double columnTop;
     private double leftBottom;
     private double y;
+
+    /** A part and where its lower left corner goes; marks are moved only once all parts have found their places. */
+    private record Place(Part part, double left, double bottom) {
+        double top() {
+            return bottom + part.box().height();
+        }
+    }
 
     private Layout(SheetSize sheet) {
         space = sheet.drawingSpace();
@@ -51,7 +58,8 @@ final class Layout {
         layout.bar(bar, isNarrow(sheet));
         return layout.views(views)
                 && (layout.flow(others) || layout.flow(List.of(others.stream().flatMap(List::stream).toList())))
-                        ? Optional.of(layout.placed) : Optional.empty();
+                        ? Optional.of(layout.placed.stream().map(place -> place.part.at(place.left, place.bottom)).toList())
+                        : Optional.empty();
     }
 
     /** The title block touches the frame; what stands above it keeps away. */
@@ -60,31 +68,31 @@ final class Layout {
             boolean isFirst = placed.isEmpty();
             double left = space.right() - TitleBlockPart.WIDTH;
             boolean fillsColumn = part.box().width() > TitleBlockPart.WIDTH - 2 * GAP;
-            Part here = part.at(fillsColumn ? left : left + GAP, columnTop + (isFirst ? 0 : GAP));
+            Place here = new Place(part, fillsColumn ? left : left + GAP, columnTop + (isFirst ? 0 : GAP));
             placed.add(here);
-            columnTop = here.box().top();
+            columnTop = here.top();
         }
     }
 
     private void bar(Part bar, boolean isNarrow) {
-        Part here = bar.at(space.left() + GAP, isNarrow ? columnTop + GAP : leftBottom);
+        Place here = new Place(bar, space.left() + GAP, isNarrow ? columnTop + GAP : leftBottom);
         placed.add(here);
         if (isNarrow) {
-            columnTop = here.box().top();
+            columnTop = here.top();
         } else {
-            leftBottom = here.box().top() + GAP;
+            leftBottom = here.top() + GAP;
         }
     }
 
     private boolean views(List<Part> views) {
         for (Part view : views) {
             double left = space.left() + (space.width() - view.box().width()) / 2;
-            Part here = view.at(left, y - view.box().height());
-            if (view.box().width() > space.width() - 2 * GAP || here.box().bottom() < columnTop + GAP) {
+            Place here = new Place(view, left, y - view.box().height());
+            if (view.box().width() > space.width() - 2 * GAP || here.bottom < columnTop + GAP) {
                 return false;
             }
             placed.add(here);
-            y = here.box().bottom() - GAP;
+            y = here.bottom - GAP;
         }
         return true;
     }
@@ -162,7 +170,7 @@ final class Layout {
         double all = taken + (shelf.size() - 1) * spread;
         double x = space.left() + GAP + (room - all) / 2;
         for (Part part : shelf) {
-            placed.add(part.at(x, top - part.box().height()));
+            placed.add(new Place(part, x, top - part.box().height()));
             x += part.box().width() + spread;
         }
     }

@@ -9,6 +9,8 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The letters of every drawing: Liberation Sans (SIL Open Font License 1.1), which PDFBox brings along. Arial and
@@ -41,6 +43,11 @@ public final class LiberationSans implements TextMeasure {
     /** The file of the font. */
     static InputStream resource() {
         return PDDocument.class.getResourceAsStream(RESOURCE);
+    }
+
+    /** The font for a PDF, of which the file will hold the letters that are used. */
+    PDFont embeddedIn(PDDocument document) throws IOException {
+        return PDType0Font.load(document, font, true);
     }
 
     /** The size of an em for capital letters of a height, both in the same unit. */

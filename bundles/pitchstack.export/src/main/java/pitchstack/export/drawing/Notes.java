@@ -103,7 +103,8 @@ final class Notes {
             }
         });
         if (!setups.isEmpty()) {
-            sentences.add("Print what mates in one set-up, teeth in the plane of the bed and all rows in the same direction. Set-ups: "
+            sentences.add("Print what mates in one set-up, teeth in the plane of the bed and all rows in the same direction. "
+                    + "Set-ups: "
                     + setups.entrySet().stream().map(setup -> "“" + setup.getKey() + "”: "
                             + String.join(", ", setup.getValue())).collect(Collectors.joining("; ")) + ".");
         }

@@ -3,7 +3,6 @@ package pitchstack.export.drawing;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -15,10 +14,12 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 
-/** Writes drawings as a PDF, each on a page of its own, with the letters that it uses in the file and its date as the only time in it. */
+/**
+ * Writes drawings as a PDF, each on a page of its own, with the letters that it uses in the file and its date as the only
+ * time in it.
+ */
 public final class PdfDrawing {
     private static final float POINTS_PER_MM = 72 / 25.4f;
     /** How far the handles of a quarter of a circle stand off its ends, in radii: 4/3 tan(90°/4). */
@@ -48,9 +49,9 @@ public final class PdfDrawing {
      * @param drawings at least one
      */
     public static byte[] of(List<Drawing> drawings, LiberationSans letters) {
-        try (PDDocument document = new PDDocument(); InputStream data = LiberationSans.resource()) {
+        try (PDDocument document = new PDDocument()) {
             describe(document, drawings.get(0));
-            PDFont font = PDType0Font.load(document, data, true);
+            PDFont font = letters.embeddedIn(document);
             for (Drawing drawing : drawings) {
                 PDPage page = new PDPage(new PDRectangle((float) drawing.sheet().widthMm() * POINTS_PER_MM,
                         (float) drawing.sheet().heightMm() * POINTS_PER_MM));

@@ -150,7 +150,8 @@ final class SideView {
         if (axis.isThicknessStated() && !axis.isRotary()) {
             double away = Math.max(0, axis.high().x() - axis.reference());
             dimensions.upright(0, rows.y(axis.height()), rows.x(axis.lowest().right()),
-                    rows.x(axis.carriage().right() + away), line.width() + Dimensions.STEP + 3, style.convention().rounded(axis.height(), 2));
+                    rows.x(axis.carriage().right() + away), line.width() + Dimensions.STEP + 3,
+                    style.convention().rounded(axis.height(), 2));
         }
     }
 

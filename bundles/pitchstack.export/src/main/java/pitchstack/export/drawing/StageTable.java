@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.drawing;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.core.stack.Source;
@@ -84,8 +86,7 @@ final class StageTable {
 
     /** A number to three decimals, without zeros at the end. */
     static String plain(double number) {
-        return java.math.BigDecimal.valueOf(number).setScale(3, java.math.RoundingMode.HALF_EVEN).stripTrailingZeros()
-                .add(java.math.BigDecimal.ZERO).toPlainString();
+        return BigDecimal.valueOf(number).setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
     }
 
     private static String text(String text) {

@@ -73,7 +73,8 @@ final class ToothSection {
     private List<Point> edge() {
         double half = 0.75 * tooth.pitchMm();
         RowView row = new RowView(-1.5 * tooth.pitchMm(), 0, 1, 3, tooth, 0);
-        return RowPencil.edge(row, -half, half, SAG / scale.factor()).stream().map(point -> new Point(paper(point.x()), paper(point.y()))).toList();
+        return RowPencil.edge(row, -half, half, SAG / scale.factor()).stream()
+                .map(point -> new Point(paper(point.x()), paper(point.y()))).toList();
     }
 
     private void sizes(double half) {
