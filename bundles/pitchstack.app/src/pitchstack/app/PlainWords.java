@@ -2,6 +2,7 @@
 package pitchstack.app;
 
 import org.eclipse.ui.internal.WorkbenchMessages;
+import org.eclipse.ui.internal.views.contentoutline.ContentOutlineMessages;
 
 /**
  * Says in this program's words what the platform says in a programmer's: files instead of resources, the layout of the
@@ -14,6 +15,8 @@ final class PlainWords {
 
     /** Replaces the texts, for as long as the program runs. */
     static void use() {
+        ContentOutlineMessages.ContentOutline_noOutline =
+                "Open a stack, or an example from Help > Welcome, and its parts are listed here.";
         WorkbenchMessages.Save_Resource = "Save Changes";
         WorkbenchMessages.EditorManager_saveResourcesTitle = "Save Changes";
         WorkbenchMessages.EditorManager_saveResourcesMessage = "Choose the &files to save:";

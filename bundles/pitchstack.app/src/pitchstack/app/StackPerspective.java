@@ -13,8 +13,8 @@ import org.eclipse.ui.PlatformUI;
 
 /**
  * The one arrangement of the window: the drawing in the middle, the outline on its left, the target and the list of
- * targets on its right, properties, findings, coverage, wear and accuracy below. Views are named by id, so the plug-ins that bring
- * them need not be known here; one that is not installed is left out.
+ * targets on its right, properties, findings, coverage, wear and accuracy below. Views are named by id, so the plug-ins
+ * that bring them need not be known here; one that is not installed is left out.
  */
 public final class StackPerspective implements IPerspectiveFactory {
 
@@ -47,12 +47,13 @@ public final class StackPerspective implements IPerspectiveFactory {
         if (!narrow) {
             addFolder(layout, "left", IPageLayout.LEFT, OUTLINE_PART, IPageLayout.ID_OUTLINE);
             // Under the outline, so that neither the target nor the strip hides what the tour says of them.
-            layout.createPlaceholderFolder("tour", IPageLayout.BOTTOM, TOUR_HEIGHT_PART, "left").addPlaceholder(TOUR_VIEW);
+            layout.createPlaceholderFolder("tour", IPageLayout.BOTTOM, TOUR_HEIGHT_PART, "left")
+                    .addPlaceholder(TOUR_VIEW);
         }
-        addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART, TARGET_VIEW,
-                LIST_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
+        addFolder(layout, "right", IPageLayout.RIGHT, narrow ? NARROW_DRAWING_WIDTH_PART : DRAWING_WIDTH_PART,
+                TARGET_VIEW, LIST_VIEW, RUNS_VIEW).ifPresent(folder -> folder.addPlaceholder(GUIDE_VIEW));
         Optional<IFolderLayout> bottom = addFolder(layout, "bottom", IPageLayout.BOTTOM, DRAWING_HEIGHT_PART,
-                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW, ACCURACY_VIEW, RUNS_VIEW);
+                IPageLayout.ID_PROP_SHEET, FINDINGS_VIEW, COVERAGE_VIEW, WEAR_VIEW, ACCURACY_VIEW);
         if (narrow && bottom.isPresent()) {
             bottom.get().addView(IPageLayout.ID_OUTLINE);
             layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

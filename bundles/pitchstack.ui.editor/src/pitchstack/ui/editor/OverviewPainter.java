@@ -95,7 +95,7 @@ final class OverviewPainter {
         gc.fillRectangle(0, 0, frame.x, area.height);
         gc.fillRectangle(frame.x + frame.width, 0, area.width - frame.x - frame.width, area.height);
         gc.setAlpha(255);
-        gc.setForeground(look.selection());
+        gc.setForeground(look.ink());
         gc.setLineWidth(2);
         gc.drawRectangle(frame.x, frame.y, frame.width, frame.height);
         gc.setLineWidth(1);

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.analysis.accuracy.CorrectionGain;
 import pitchstack.analysis.accuracy.Corrections;
 import pitchstack.analysis.accuracy.RunStudy;
 import pitchstack.core.accuracy.fit.PitchFit;
@@ -77,55 +78,61 @@ final class FitCommand implements Callable<Integer> {
             return ExitCode.YES;
         }
         MeasurementRun run = runs.run(stack.positioner(), analysis);
-        RunStudy study = study(stack, analysis, run);
-        if (apply && study.fit().fit().isPresent()) {
-            apply(stack, analysis.axis(), run, study, out);
+        RunStudy.Question question = RunStudy.Question.of(stack.positioner(), analysis.axis(),
+                analysis.axis().getRuns().indexOf(run));
+        RunStudy study = study(question);
+        Optional<CorrectionGain> gain = study.fit().fit().isEmpty() ? Optional.empty()
+                : Optional.of(done(question.gain(study.fit(), indexErrors, answers.progress())));
+        if (apply && gain.isPresent()) {
+            apply(stack, analysis.axis(), run, study, gain, out);
         } else {
-            tell(stack, analysis, study, out);
+            tell(stack, analysis, study, gain, out);
         }
         if (plan.isGiven()) {
             plan.write(out, stack, analysis, study.fit().proposals());
         }
-        return study.fit().fit().isPresent() ? ExitCode.YES : ExitCode.NO;
+        return gain.isPresent() ? ExitCode.YES : ExitCode.NO;
     }
 
-    private RunStudy study(LoadedStack stack, AxisAnalysis analysis, MeasurementRun run) throws BadInputException,
-            StoppedException {
-        Axis of = analysis.axis();
-        Outcome<RunStudy> outcome = RunStudy.Question.of(stack.positioner(), of, of.getRuns().indexOf(run), indexErrors)
-                .answer(answers.progress());
-        if (outcome instanceof Outcome.Done<RunStudy> done) {
-            if (!done.value().run().unreadable().isEmpty()) {
-                throw new BadInputException(String.join(" ", done.value().run().unreadable()));
-            }
+    private RunStudy study(RunStudy.Question question) throws BadInputException, StoppedException {
+        RunStudy study = done(question.answer(answers.progress()));
+        if (!study.run().unreadable().isEmpty()) {
+            throw new BadInputException(String.join(" ", study.run().unreadable()));
+        }
+        return study;
+    }
+
+    private static <T> T done(Outcome<T> outcome) throws BadInputException, StoppedException {
+        if (outcome instanceof Outcome.Done<T> done) {
             return done.value();
         }
-        if (outcome instanceof Outcome.Refused<RunStudy> refused) {
+        if (outcome instanceof Outcome.Refused<T> refused) {
             throw new BadInputException(refused.why());
         }
         throw new StoppedException();
     }
 
-    private void tell(LoadedStack stack, AxisAnalysis analysis, RunStudy study, PrintWriter out) {
+    private void tell(LoadedStack stack, AxisAnalysis analysis, RunStudy study, Optional<CorrectionGain> gain,
+            PrintWriter out) {
         Optional<PitchFit> fit = study.fit().fit();
         List<Corrections.Change> changes = fit.isPresent() ? Corrections.changes(analysis.axis(), study.fit(), indexErrors)
                 : List.of();
         if (answers.inJson()) {
-            out.println(new FitJson(analysis.spec(), study, changes).text(Optional.empty()));
+            out.println(new FitJson(analysis.spec(), study, gain, changes).text(Optional.empty()));
         } else {
-            new FitText(out, analysis.spec(), study, changes).write(stack.heading());
+            new FitText(out, analysis.spec(), study, gain, changes).write(stack.heading());
         }
     }
 
-    private void apply(LoadedStack stack, Axis of, MeasurementRun run, RunStudy study, PrintWriter out)
-            throws BadInputException {
+    private void apply(LoadedStack stack, Axis of, MeasurementRun run, RunStudy study, Optional<CorrectionGain> gain,
+            PrintWriter out) throws BadInputException {
         List<Corrections.Change> changes = Corrections.apply(of, run, study.fit(), indexErrors);
         String backup = stack.save();
         if (answers.inJson()) {
-            out.println(new FitJson(study.run().spec(), study, changes).text(Optional.of(backup)));
+            out.println(new FitJson(study.run().spec(), study, gain, changes).text(Optional.of(backup)));
             return;
         }
-        new FitText(out, study.run().spec(), study, changes).write(stack.heading());
+        new FitText(out, study.run().spec(), study, gain, changes).write(stack.heading());
         out.println();
         out.println("Written into the file: run “" + run.getId() + "” and the corrections above"
                 + (indexErrors ? ", with errors of single indices" : "") + ". The file before is kept as " + backup + ".");

@@ -23,9 +23,10 @@ import pitchstack.core.stack.Setting;
  *
  * @param axis of the run
  * @param study what the run says
+ * @param gain what the fit buys on the targets, none without a fit
  * @param changes of the stages, none without a fit
  */
-record FitJson(AxisSpec axis, RunStudy study, List<Corrections.Change> changes) {
+record FitJson(AxisSpec axis, RunStudy study, Optional<CorrectionGain> gain, List<Corrections.Change> changes) {
     private static final double PPM = 1e-6;
 
     /**
@@ -140,12 +141,12 @@ record FitJson(AxisSpec axis, RunStudy study, List<Corrections.Change> changes) 
     }
 
     private void writeGain(JsonWriter json) throws IOException {
-        if (study.gain().isEmpty()) {
+        if (gain.isEmpty()) {
             json.nullValue();
             return;
         }
         json.beginArray();
-        for (CorrectionGain.Gained one : study.gain().get().stops()) {
+        for (CorrectionGain.Gained one : gain.get().stops()) {
             json.beginObject().name("name").value(one.stop().name());
             json.name("position").value(axis.scale().decimal(one.stop().target()));
             json.name("offBefore").value(one.trulyOff().isEmpty() ? null : axis.scale().decimal(one.trulyOff().getAsLong()));

@@ -4,6 +4,7 @@ package pitchstack.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import pitchstack.analysis.accuracy.Corrections;
@@ -25,12 +26,15 @@ final class FitText {
     private final PrintWriter out;
     private final AxisSpec axis;
     private final RunStudy study;
+    private final Optional<CorrectionGain> gain;
     private final List<Corrections.Change> changes;
 
-    FitText(PrintWriter out, AxisSpec axis, RunStudy study, List<Corrections.Change> changes) {
+    FitText(PrintWriter out, AxisSpec axis, RunStudy study, Optional<CorrectionGain> gain,
+            List<Corrections.Change> changes) {
         this.out = out;
         this.axis = axis;
         this.study = study;
+        this.gain = gain;
         this.changes = changes;
     }
 
@@ -62,7 +66,7 @@ final class FitText {
                 + String.format(Locale.ROOT, "%.1f", fit.scatterRatio()) + " times what the readings state");
         writeOutliers(fit);
         study.fit().maps().forEach(this::write);
-        study.gain().ifPresent(this::write);
+        gain.ifPresent(this::write);
     }
 
     private static double deviation(PitchFit fit) {

@@ -2,8 +2,11 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import pitchstack.analysis.part.RowReading;
 import pitchstack.core.geometry.solid.Extent;
 import pitchstack.core.geometry.solid.Remark;
@@ -29,11 +32,18 @@ final class PartText {
             out.println(String.format(Locale.ROOT, "  STL has no unit, so read it as millimetres; it tells lengths up to"
                     + " %.0f mm apart by %.5f mm.", extent.xMm(), BinaryStl.stepMm(extent.xMm())));
         }
+        noted(rows).forEach((sentence, names) -> out.println("Note, " + String.join("; ", names) + ": " + sentence));
+    }
+
+    /** Every sentence once, with the rows that it is about. */
+    private static Map<String, List<String>> noted(List<RowReading.Ready> rows) {
+        Map<String, List<String>> noted = new LinkedHashMap<>();
         for (RowReading.Ready row : rows) {
             for (Remark remark : row.remarks()) {
-                out.println("Note, " + row.part().name() + ": " + remark.sentence());
+                noted.computeIfAbsent(remark.sentence(), sentence -> new ArrayList<>()).add(row.part().name());
             }
         }
+        return noted;
     }
 
     /** Tells of the coupon, and what to measure on it. */

@@ -20,7 +20,7 @@ import pitchstack.export.TargetList.BadRow;
  * @param bad the rows in which a quotation mark is not closed
  */
 record SpreadsheetText(List<Line> rows, List<BadRow> bad) {
-    private static final String DECIMAL_COMMA = "\\s*[-+−]?\\d*,\\d+\\s*\\D*";
+    private static final String DECIMAL_COMMA = "\\s*[-+−]?\\d*,\\d+\\s*[^\\d,]*";
 
     /**
      * A row.

@@ -112,8 +112,25 @@ public final class AxisFigure extends Figure {
         if (scene.places().stages().isEmpty()) {
             graphics.setForegroundColor(look.ink());
             graphics.setFont(look.plain());
-            graphics.drawString(EMPTY, edge + Mapping.MARGIN, scene.top() + Bands.RULER + Mapping.MARGIN);
+            paintHint(graphics, edge + Mapping.MARGIN, scene.top() + Bands.RULER + Mapping.MARGIN);
         }
+    }
+
+    /** What to do first, in as many lines as it takes. */
+    private void paintHint(Graphics graphics, int x, int top) {
+        int room = scene.left() + scene.width() - Mapping.MARGIN - x;
+        String line = "";
+        int y = top;
+        for (String word : EMPTY.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && SceneFigure.width(longer, look.plain()) > room) {
+                graphics.drawString(line, x, y);
+                y += SceneFigure.height(look.plain());
+                longer = word;
+            }
+            line = longer;
+        }
+        graphics.drawString(line, x, y);
     }
 
     /** Takes a click only where a stage does, so that the ground is the axis's own. */

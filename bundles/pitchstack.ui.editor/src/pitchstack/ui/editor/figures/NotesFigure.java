@@ -12,6 +12,8 @@ import pitchstack.ui.editor.places.Scene;
  * of its rider row. Words keep to what is seen, so that a body wider than the window stays named. It never takes a click.
  */
 public final class NotesFigure extends SceneFigure {
+    /** Between a line of text and the edge of its body. */
+    private static final int EDGE = 2;
     private static final int SPACE = 6;
 
     private int body;
@@ -47,7 +49,7 @@ public final class NotesFigure extends SceneFigure {
     void paintScene(Graphics graphics) {
         Extent px = scene().mapping().px(scene().places().bodies().get(body).extent());
         paintName(graphics, px);
-        if (!scene().bands().roomy()) {
+        if (!scene().bands().roomy() && !isOneSided()) {
             return;
         }
         graphics.setFont(look().small());
@@ -99,7 +101,15 @@ public final class NotesFigure extends SceneFigure {
         return beside > open.from() + SPACE ? OptionalDouble.of(beside) : OptionalDouble.empty();
     }
 
+    /** Whether it is lower than three lines, but has one row only, whose line it can hold: the base, or the carriage. */
+    private boolean isOneSided() {
+        return !scene().bands().roomy() && scene().bands().roomyOnOneSide()
+                && (body == 0 || body == scene().places().stages().size());
+    }
+
     private void paintMiddle(Graphics graphics, String text, double x) {
-        graphics.drawString(text, whole(x), getBounds().y + (getBounds().height - height(graphics.getFont())) / 2);
+        int free = getBounds().height - height(graphics.getFont());
+        int above = !isOneSided() ? free / 2 : body == 0 ? free - EDGE : EDGE;
+        graphics.drawString(text, whole(x), getBounds().y + above);
     }
 }

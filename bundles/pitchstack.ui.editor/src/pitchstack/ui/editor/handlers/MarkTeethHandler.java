@@ -44,8 +44,12 @@ public final class MarkTeethHandler extends StageHandler {
         OptionalInt tooth = HandlerUtil.getActivePart(event) instanceof StackEditor editor
                 ? editor.page().pressedTooth(row) : OptionalInt.empty();
         ToothSpan teeth = tooth.isPresent() ? new ToothSpan(tooth.getAsInt(), tooth.getAsInt()) : engaged(session, stage, row);
+        int before = row.getWorn().size();
         ask(HandlerUtil.getActiveShell(event), session,
                 new ToothMark(row, teeth.first(), teeth.last(), WearKind.WORN, ""));
+        if (row.getWorn().size() > before) {
+            select(event, row.getWorn().get(row.getWorn().size() - 1));
+        }
     }
 
     private static ToothSpan engaged(Session session, Stage stage, Row row) {

@@ -41,8 +41,8 @@ public record Placing(Edit edit, String words, EObject added) {
 
     /** Marks teeth as worn, at least one. */
     public static Placing worn(Row row, ToothSpan teeth) {
-        String words = teeth.count() == 1 ? "tooth " + teeth.first() + " is worn"
-                : "teeth " + teeth.first() + " to " + teeth.last() + " are worn";
+        String words = teeth.count() == 1 ? "mark tooth " + teeth.first() + " as worn"
+                : "mark teeth " + teeth.first() + " to " + teeth.last() + " as worn";
         return new Placing(new MarkTeeth(new ToothMark(row, teeth.first(), teeth.last(), WearKind.WORN, "")), words, row);
     }
 

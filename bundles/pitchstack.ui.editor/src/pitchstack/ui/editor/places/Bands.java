@@ -19,6 +19,8 @@ public record Bands(int stages, int top, int body, int teeth, int lifted, int li
     public static final int STRIP = 8;
     /** From here on a body holds three lines of small text: marks of the row above, its name, marks of the row below. */
     public static final int ROOMY_BODY = 52;
+    /** From here on a body holds its name and one line of small text. */
+    private static final int TWO_LINES = 35;
     /** A body that holds its name. Lower ones could not be read or taken hold of; the drawing scrolls instead. */
     static final int LEAST_BODY = 19;
     static final int MOST_BODY = 84;
@@ -61,6 +63,11 @@ public record Bands(int stages, int top, int body, int teeth, int lifted, int li
     /** The same heights with a stage, and all that rides on it, lifted out of its teeth by a part of the way, 0 to 1. */
     public Bands lifted(int stage, double part) {
         return new Bands(stages, top, body, teeth, stage, (int) Math.round(part * (teeth + CLEARANCE)));
+    }
+
+    /** Whether a body that has a row on one side only has room for the marks and numbers of that row beside its name. */
+    public boolean roomyOnOneSide() {
+        return body >= TWO_LINES;
     }
 
     /** Whether a body has room for marks and numbers of its rows beside its name. */

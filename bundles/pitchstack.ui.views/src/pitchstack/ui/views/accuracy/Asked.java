@@ -45,7 +45,7 @@ final class Asked {
     /** Why this cannot be asked, in a sentence; empty where it can. */
     String problem() {
         if (ask != BudgetForm.Ask.POSITION) {
-            return "";
+            return looked.apart();
         }
         if (typed.isBlank()) {
             return "Type a position, or pick one of the saved targets.";
@@ -76,7 +76,8 @@ final class Asked {
 
     private Outcome<Found> worst(Watch watch) {
         Optional<AxisBudget.Worst> worst = looked.budget().worst(looked.now(), watch);
-        return worst.<Outcome<Found>>map(w -> new Outcome.Done<>(found(w.figures(), w.exhaustive() ? "Every setting was looked at."
+        return worst.<Outcome<Found>>map(w -> new Outcome.Done<>(found(w.figures(), w.exhaustive()
+                ? "Every setting was looked at."
                 : "There are too many settings to look at each; no change of one stage makes this one worse.")))
                 .orElseGet(Outcome.Cancelled::new);
     }
@@ -94,7 +95,8 @@ final class Asked {
                 .min(Comparator.comparingLong(p -> Math.abs(p.error())));
         return next.<Outcome<Found>>map(p -> new Outcome.Done<>(found(looked.budget().at(p.setting()),
                 spec.scale().format(target) + " itself is not reached; this is the nearest.")))
-                .orElseGet(() -> new Outcome.Refused<>(spec.scale().format(target) + " is not reached, and nothing near it is."));
+                .orElseGet(() -> new Outcome.Refused<>(spec.scale().format(target) + " is not reached, and nothing"
+                + " near it is."));
     }
 
     private Found found(SettingFigures figures, String remark) {

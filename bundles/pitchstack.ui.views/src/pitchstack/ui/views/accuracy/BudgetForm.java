@@ -46,11 +46,12 @@ final class BudgetForm {
             ask.add(one.words);
         }
         ask.select(0);
-        ask.setToolTipText("For which setting the budget is worked out. The worst is looked for over all settings within the"
-                + " travel that use no barred teeth.");
+        ask.setToolTipText("For which setting the budget is worked out. The worst is looked for over all settings"
+                + " within the travel that use no barred teeth.");
         Accessibles.name(ask, "Setting of the budget");
         position = new Combo(line, SWT.DROP_DOWN);
-        position.setToolTipText("A position, typed or one of the saved targets; the setting is the one the planner would give.");
+        position.setToolTipText("A position, typed or one of the saved targets; the setting is the one the planner"
+                + " would give.");
         Accessibles.name(position, "Position");
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT)
                 .applyTo(position);

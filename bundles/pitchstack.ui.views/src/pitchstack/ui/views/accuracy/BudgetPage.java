@@ -32,7 +32,8 @@ final class BudgetPage implements AccuracyPage {
     BudgetPage(Composite parent) {
         page = new TwinPage(parent, "Bars of the budget");
         form = new BudgetForm(page.content(), TwinPage.COLUMNS, this::changed);
-        Busy busy = new Busy(page.content(), TwinPage.COLUMNS, "Looking for the worst setting; Escape stops it", this::stop);
+        Busy busy = new Busy(page.content(), TwinPage.COLUMNS, "Looking for the worst setting; Escape stops it",
+                this::stop);
         head = page.line();
         head.setFont(new Fonts(head).bold());
         where = page.line();
@@ -50,8 +51,13 @@ final class BudgetPage implements AccuracyPage {
 
     @Override
     public void show(Looked shown) {
+        boolean same = shown.isSameAs(looked);
         looked = shown;
-        form.offer(looked.session().axis().getTargets().stream().map(Target::getPosition).filter(Objects::nonNull).toList());
+        if (!same) {
+            nothing("");
+        }
+        form.offer(looked.session().axis().getTargets().stream().map(Target::getPosition).filter(Objects::nonNull)
+                .toList());
         ask();
     }
 
@@ -111,13 +117,15 @@ final class BudgetPage implements AccuracyPage {
 
     private static String place(Asked.Found now) {
         AxisSpec spec = now.looked().spec();
-        return Stream.of(spec.scale().format(now.figures().position()) + " (" + SettingText.setting(spec, now.figures().setting())
+        return Stream.of(spec.scale().format(now.figures().position()) + " (" + SettingText.setting(spec, now.figures()
+                .setting())
                 + ").", now.remark()).filter(s -> !s.isEmpty()).reduce((a, b) -> a + " " + b).orElseThrow();
     }
 
     private void chosen() {
         if (found != null) {
-            page.sources(new BudgetWords(found.looked().sizes()).sources(found.figures(), found.looked(), table.chosen()));
+            page.sources(new BudgetWords(found.looked().sizes()).sources(found.figures(), found.looked(),
+                    table.chosen()));
         }
     }
 

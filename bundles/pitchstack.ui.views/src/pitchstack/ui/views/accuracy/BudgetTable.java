@@ -42,7 +42,8 @@ final class BudgetTable {
         for (BudgetLine line : lines) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {line.name(), sizes.bare(line.uncertaintyM()), line.repeats() ? "yes" : "no",
-                    Figures.percent(line.share()), line.distribution(), line.type().equals("A") ? "readings (A)" : "other (B)"});
+                    Figures.percent(line.share()), line.distribution(), line.type().equals("A") ? "readings (A)"
+                    : "other (B)"});
             if (line.name().equals(kept)) {
                 table.setSelection(item);
             }

@@ -4,6 +4,7 @@ package pitchstack.ui.views.accuracy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pitchstack.analysis.accuracy.BudgetLine;
@@ -17,14 +18,14 @@ import pitchstack.core.accuracy.budget.BudgetResult;
  */
 record BudgetWords(Sizes sizes) {
     private static final String LAW = "The squares of all contributions are added, those that hang together with their"
-            + " correlation: u² = Σ Σ cᵢ cⱼ uᵢ uⱼ rᵢⱼ (JCGM 100:2008, the “GUM”, equation 16). The half width that holds the"
-            + " position with 95 %% probability is k·u; k = %.2f is Student's factor for %s effective degrees of freedom after"
-            + " Welch and Satterthwaite (equation G.2b). As squares are added, the part that repeats and the part that does not"
-            + " make more together than their difference suggests.";
+            + " correlation: u² = Σ Σ cᵢ cⱼ uᵢ uⱼ rᵢⱼ (JCGM 100:2008, the “GUM”, equation 16). The half width that"
+            + " holds the position with 95 %% probability is k·u; k = %.2f is Student's factor for %s effective degrees"
+            + " of freedom after Welch and Satterthwaite (equation G.2b). As squares are added, the part that repeats"
+            + " and the part that differs make less together than their sum.";
     /** Said once, where a person decides how far to trust a number. */
-    static final String CAUTIONS = "Keep in mind: printed teeth creep under a lasting preload and soften in heat; let the clamp go"
-            + " when the work is done, and keep them out of the sun. Check a setting with a gauge before the first part, and again"
-            + " after a knock, another season or a new part.";
+    static final String CAUTIONS = "Keep in mind: printed teeth creep under a lasting preload and soften in heat; let"
+            + " the clamp go when the work is done, and keep them out of the sun. Check a setting with a gauge before"
+            + " the first part, and again after a knock, another season or a new part.";
 
     /** The first line. */
     String head(SettingFigures figures, BudgetForm.Ask ask) {
@@ -53,17 +54,23 @@ record BudgetWords(Sizes sizes) {
     String sources(SettingFigures figures, Looked looked, Optional<BudgetLine> chosen) {
         BudgetResult result = figures.result();
         StringBuilder words = new StringBuilder();
-        chosen.ifPresent(line -> words.append(line.name()).append(". ").append(numbers(line)).append(' ').append(line.model())
-                .append("\n\n"));
+        chosen.ifPresent(line -> words.append(line.name() + ". " + numbers(line) + " " + line.model() + "\n\n"));
         words.append("How they are combined. ").append(String.format(Locale.ROOT, LAW, result.factor(),
-                freedom(result.degreesOfFreedom()))).append("\n\n");
-        words.append("What stands behind each line.\n").append(figures.lines().stream().filter(l -> !l.model().isBlank())
-                .collect(Collectors.groupingBy(BudgetLine::model, LinkedHashMap::new,
-                        Collectors.mapping(BudgetLine::name, Collectors.joining(", "))))
-                .entrySet().stream().map(e -> "• " + e.getValue() + ": " + e.getKey()).collect(Collectors.joining("\n")));
+                freedom(result.degreesOfFreedom())));
+        add(words, "What stands behind each line.", models(figures));
         add(words, "What was assumed, as the file does not say.", looked.budget().reading().assumptions());
         add(words, "What could not be read, and was left out.", looked.budget().reading().unreadable());
         return words.toString();
+    }
+
+    /** Every model once, with the lines it stands behind. */
+    private static List<String> models(SettingFigures figures) {
+        Map<String, String> byModel = new LinkedHashMap<>();
+        for (BudgetLine line : figures.lines()) {
+            byModel.merge(line.model(), line.name(), (some, more) -> some + ", " + more);
+        }
+        return byModel.entrySet().stream().filter(one -> !one.getKey().isBlank())
+                .map(one -> one.getValue() + ": " + one.getKey()).toList();
     }
 
     private String numbers(BudgetLine line) {

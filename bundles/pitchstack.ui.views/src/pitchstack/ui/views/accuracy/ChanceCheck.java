@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import pitchstack.core.accuracy.teeth.Joint;
 import pitchstack.core.accuracy.teeth.SeatSimulation;
+import pitchstack.core.accuracy.teeth.Seating;
 import pitchstack.core.accuracy.teeth.SimulatedSeats;
 import pitchstack.core.coverage.Outcome;
 import pitchstack.core.plan.Progress;
@@ -37,8 +38,8 @@ final class ChanceCheck {
         this.asked = asked;
         Button check = new Button(page.content(), SWT.PUSH);
         check.setText("&Check by Chance");
-        check.setToolTipText("Draws half a million rows of such teeth by chance, the same each time, seats each under the preload, and"
-                + " says how far the law is off. Escape stops it.");
+        check.setToolTipText("Draws half a million rows of such teeth by chance, the same each time, seats each under"
+                + " the preload, and says how far the law is off. Escape stops it.");
         GridDataFactory.swtDefaults().span(TwinPage.COLUMNS, 1).applyTo(check);
         check.addListener(SWT.Selection, e -> begin());
         check.addListener(SWT.KeyDown, this::key);
@@ -54,18 +55,19 @@ final class ChanceCheck {
     }
 
     private void begin() {
-        Optional<Case> what = asked.get();
-        if (what.isPresent()) {
+        Case what = asked.get().orElse(null);
+        if (what != null) {
             say("");
-            work.begin("Rows drawn by chance", progress -> draw(what.get(), progress),
+            work.begin("Rows drawn by chance", progress -> draw(what, progress),
                     "Drawing by chance failed; what went wrong is in the program's log.", this::say,
-                    found -> say(new TeethWords(what.get().sizes()).simulated(found, what.get().joint().at(what.get().preloadN()))));
+                    found -> say(new TeethWords(what.sizes()).simulated(found, what.joint().at(what.preloadN()))));
         }
     }
 
     private static Outcome<SimulatedSeats> draw(Case what, Progress progress) {
-        return SeatSimulation.run(what.joint().seating(what.preloadN(), Math.min(NEARLY_ONE, what.neighbours())), DRAWS, SEED,
-                Asked.watch(progress)).<Outcome<SimulatedSeats>>map(Outcome.Done::new).orElseGet(Outcome.Cancelled::new);
+        Seating row = what.joint().seating(what.preloadN(), Math.min(NEARLY_ONE, what.neighbours()));
+        Optional<SimulatedSeats> found = SeatSimulation.run(row, DRAWS, SEED, Asked.watch(progress));
+        return found.<Outcome<SimulatedSeats>>map(Outcome.Done::new).orElseGet(Outcome.Cancelled::new);
     }
 
     private void stop() {

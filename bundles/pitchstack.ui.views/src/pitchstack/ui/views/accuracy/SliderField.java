@@ -55,7 +55,8 @@ final class SliderField {
         slider = new Scale(parent, SWT.HORIZONTAL);
         slider.setToolTipText(tooltip);
         Accessibles.name(slider, name + ", slider");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(SLIDER_WIDTH, SWT.DEFAULT).applyTo(slider);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(SLIDER_WIDTH, SWT.DEFAULT)
+                .applyTo(slider);
         text = new Text(parent, SWT.SINGLE | SWT.BORDER | SWT.RIGHT);
         text.setToolTipText(tooltip);
         Accessibles.name(text, name);
@@ -108,7 +109,8 @@ final class SliderField {
         if (value >= range.least() && value <= range.most() && (range.decimals() > 0 || value == Math.rint(value))) {
             return "";
         }
-        return name + ": “" + text.getText().strip() + "” is not allowed; give a " + (range.decimals() > 0 ? "" : "whole ")
+        return name + ": “" + text.getText().strip() + "” is not allowed; give a " + (range.decimals() > 0 ? ""
+                : "whole ")
                 + "number from " + range.text(range.least()) + " to " + range.text(range.most())
                 + (unit.getText().isEmpty() ? "." : " " + unit.getText() + ".");
     }
@@ -124,6 +126,11 @@ final class SliderField {
     /** The number; asked for only where nothing is wrong with it. */
     double value() {
         return parsed();
+    }
+
+    void setEnabled(boolean enabled) {
+        slider.setEnabled(enabled);
+        text.setEnabled(enabled);
     }
 
     void setFocus() {

@@ -35,14 +35,15 @@ final class TeethForm {
     TeethForm(Composite parent, Runnable changed) {
         preload = new SliderField(parent, "Preload", "The force that pushes the rows together", changed);
         teeth = new SliderField(parent, "Engaged teeth", "How many teeth of the two rows are in each other", changed);
-        scatter = new SliderField(parent, "Scatter", "Standard deviation of a flank from where it belongs, both rows together",
+        scatter = new SliderField(parent, "Scatter", "Standard deviation of a flank from where it belongs, both rows"
+                + " together",
                 changed);
-        slot = new SliderField(parent, "Slot", "Width of a slot down the middle of each printed tooth, to soften it; each half"
-                + " then bears for its own flank. 0 for none", changed);
-        well = new SliderField(parent, "Deeper gaps", "How much deeper than needed the gaps of printed rows are cut, which makes"
-                + " the teeth longer and softer. 0 for none", changed);
-        friction = new SliderField(parent, "Friction", "Coefficient of friction of the flanks: dry printed PLA 0.6 to 0.8, oiled"
-                + " metal about 0.15", changed);
+        slot = new SliderField(parent, "Slot", "Width of a slot down the middle of each printed tooth, to soften it;"
+                + " each half then bears for its own flank. 0 for none", changed);
+        well = new SliderField(parent, "Deeper gaps", "How much deeper than needed the gaps of printed rows are cut,"
+                + " which makes the teeth longer and softer. 0 for none", changed);
+        friction = new SliderField(parent, "Friction", "Coefficient of friction of the flanks: dry printed PLA 0.6 to"
+                + " 0.8, oiled metal about 0.15", changed);
         all = List.of(preload, teeth, scatter, slot, well, friction);
     }
 
@@ -61,8 +62,8 @@ final class TeethForm {
         preload.show(new Range(mostN / STEPS, mostN, mostN / STEPS, mostN >= STEPS ? 0 : 1), preloadN, "N");
         teeth.show(new Range(1, Math.max(MOST_TEETH, engaged), 1, 0), engaged, "");
         double scatterMost = small.of(MOST_SCATTER_UM * UM);
-        scatter.show(new Range(scatterMost / MOST_SCATTER_UM, scatterMost, scatterMost / MOST_SCATTER_UM, small == PlotUnit.UM ? 1 : 2),
-                small.of(joint.scatterM()), small.symbol());
+        scatter.show(new Range(scatterMost / MOST_SCATTER_UM, scatterMost, scatterMost / MOST_SCATTER_UM,
+                small == PlotUnit.UM ? 1 : 2), small.of(joint.scatterM()), small.symbol());
         length(slot, MOST_SLOT_PART * form.thicknessM(form.dedendumM()), joint.variant().slotM());
         length(well, form.depthM(), joint.variant().wellM());
         friction.show(new Range(0, MOST_FRICTION, 1e-2, 2), joint.friction(), "");
@@ -91,6 +92,10 @@ final class TeethForm {
     /** The preload as it is tried out, in newtons. */
     double preloadN() {
         return preload.value();
+    }
+
+    void setEnabled(boolean enabled) {
+        all.forEach(field -> field.setEnabled(enabled));
     }
 
     void setFocus() {

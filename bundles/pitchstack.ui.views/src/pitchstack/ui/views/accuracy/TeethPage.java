@@ -25,7 +25,7 @@ import pitchstack.ui.views.targets.Fonts;
 /** What preload and softer teeth do to one joint; nothing here changes the file. */
 final class TeethPage implements AccuracyPage {
     private static final int POINTS = 60;
-    /** The slider reaches a little farther than where 97.7 % of the solid teeth bear, and not less than a hand's push. */
+    /** The slider reaches a little farther than where 97.7 % of the solid teeth bear, not less than a hand's push. */
     private static final double SLIDER_PART = 1.2;
     private static final double SLIDER_SHARE = 0.977249868;
     private static final double LEAST_SLIDER_N = 20;
@@ -74,7 +74,7 @@ final class TeethPage implements AccuracyPage {
     /** What is tried out stays while the stages move; another axis or an edit of it begins anew. */
     @Override
     public void show(Looked shown) {
-        boolean same = looked != null && looked.session() == shown.session() && looked.spec().equals(shown.spec());
+        boolean same = shown.isSameAs(looked) && looked.spec().equals(shown.spec());
         looked = shown;
         List<String> titles = IntStream.range(0, looked.spec().stages().size())
                 .mapToObj(j -> looked.spec().stages().get(j).title(j)).toList();
@@ -85,13 +85,17 @@ final class TeethPage implements AccuracyPage {
             same = false;
         }
         Optional<JointTeeth> now = joinedTeeth();
+        if (!same) {
+            page.chart().say("");
+        }
         if (!same || teeth == null || !now.filter(teeth::equals).isPresent()) {
             read();
         }
     }
 
     private Optional<JointTeeth> joinedTeeth() {
-        return JointReader.read(looked.session().positioner(), looked.session().analysis(), Math.max(0, stage.getSelectionIndex()));
+        return JointReader.read(looked.session().positioner(), looked.session().analysis(),
+                Math.max(0, stage.getSelectionIndex()));
     }
 
     /** Puts everything to what the file says. */
@@ -99,16 +103,19 @@ final class TeethPage implements AccuracyPage {
         chance.rest();
         teeth = joinedTeeth().orElse(null);
         if (teeth == null || teeth.scatterM() == 0) {
-            nothing(teeth == null ? "The teeth of a ring are not worked out: the file has no radius, so that forces along the travel"
-                    + " cannot be told." : "The file says that the teeth of " + teeth.title() + " have no scatter; all of them then"
-                    + " bear at once, and there is nothing to work out.");
+            nothing(teeth == null ? "The teeth of a ring are not worked out: the file has no radius, so that forces"
+                    + " along the travel cannot be told." : "The file says that the teeth of " + teeth.title()
+                    + " have no scatter; all of them then bear at once, and there is nothing to work out.");
             return;
         }
         int place = Math.max(0, stage.getSelectionIndex());
-        int engaged = looked.spec().stages().get(place).rows().engagedBase(looked.now().index(place)).count();
-        Joint file = new Joint(teeth.pair(), teeth.variant(), engaged, teeth.independent(engaged), teeth.scatterM(), teeth.friction());
+        int engaged = Math.max(1,
+                looked.spec().stages().get(place).rows().engagedBase(looked.now().index(place)).count());
+        Joint file = new Joint(teeth.pair(), teeth.variant(), engaged, teeth.independent(engaged), teeth.scatterM(),
+                teeth.friction());
         double solid = file.with(ToothVariant.SOLID).law().preloadN(SLIDER_SHARE);
         mostN = rounded(Math.max(LEAST_SLIDER_N, Math.max(SLIDER_PART * solid, 2 * teeth.preloadN().orElse(0))));
+        form.setEnabled(true);
         form.show(teeth, looked.sizes(), engaged, mostN, teeth.preloadN().orElse(rounded(file.law().preloadN(0.5))));
         page.sources(TeethWords.sources(teeth));
         changed();
@@ -122,6 +129,9 @@ final class TeethPage implements AccuracyPage {
 
     private void nothing(String sentence) {
         teeth = null;
+        form.setEnabled(false);
+        bad.say("");
+        variants.clear();
         TwinPage.say(head, sentence);
         Stream.of(more, friction).forEach(l -> TwinPage.say(l, ""));
         page.chart().say("");

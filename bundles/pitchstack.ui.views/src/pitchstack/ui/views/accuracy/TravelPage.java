@@ -23,10 +23,15 @@ import pitchstack.ui.views.targets.Fonts;
 final class TravelPage implements AccuracyPage {
     /** So many budgets take a fraction of a second, and more could not be told apart in a chart. */
     private static final int POINTS = 81;
-    private static final String LAW = "One stage moves over its range while the others stand where they do; at each of up to " + POINTS
-            + " settings the budget is worked out as on the page Budget. The outer band is k·u of all contributions, which holds"
-            + " the carriage with 95 % probability; the inner one is k times what does not repeat, which is left once the rows"
-            + " have been measured and corrected. Near the ends fewer teeth are engaged, so less averages.";
+    private static final String LAW = "One stage moves over its range while the others stand where they do; at each of"
+            + " up to " + POINTS
+            + " settings the budget is worked out as on the page Budget. The outer band is k·u of all contributions,"
+            + " which holds the carriage with 95 % probability; the inner one is k times what does not repeat, which is"
+            + " left once the rows have been measured and corrected. Near the ends fewer teeth are engaged, so less"
+            + " averages.";
+
+    private static final String FAILED =
+            "The error along the travel could not be worked out; what went wrong is in the program's log.";
 
     private final TwinPage page;
     private final Combo stage;
@@ -61,7 +66,11 @@ final class TravelPage implements AccuracyPage {
 
     @Override
     public void show(Looked shown) {
+        boolean same = shown.isSameAs(looked);
         looked = shown;
+        if (!same) {
+            nothing("");
+        }
         List<String> titles = IntStream.range(0, looked.spec().stages().size())
                 .mapToObj(j -> looked.spec().stages().get(j).title(j)).toList();
         if (!titles.equals(List.of(stage.getItems()))) {
@@ -74,10 +83,12 @@ final class TravelPage implements AccuracyPage {
     private void ask() {
         Looked at = looked;
         int moves = Math.max(0, stage.getSelectionIndex());
-        work.begin("Error along the travel", progress -> new Outcome.Done<>(new Along(at, at.spec().stages().get(moves).title(moves),
-                at.budget().along(at.now(), moves, POINTS))),
-                "The error along the travel could not be worked out; what went wrong is in the program's log.", this::nothing,
+        work.begin("Error along the travel", progress -> new Outcome.Done<>(along(at, moves)), FAILED, this::nothing,
                 this::found);
+    }
+
+    private static Along along(Looked at, int moves) {
+        return new Along(at, at.spec().stages().get(moves).title(moves), at.budget().along(at.now(), moves, POINTS));
     }
 
     private void nothing(String sentence) {
@@ -91,26 +102,29 @@ final class TravelPage implements AccuracyPage {
         List<TravelPoint> points = along.points().stream()
                 .sorted(Comparator.comparingLong(p -> p.figures().position())).toList();
         if (points.size() < 2) {
-            nothing(along.title() + " has fewer than two settings within the travel while the others stand where they do.");
+            nothing(along.title() + " has fewer than two settings within the travel while the others stand where they"
+                    + " do.");
             return;
         }
         Sizes sizes = along.looked().sizes();
         TravelPoint best = points.stream().min(Comparator.comparingDouble(p -> p.figures().expandedM())).orElseThrow();
         TravelPoint worst = points.stream().max(Comparator.comparingDouble(p -> p.figures().expandedM())).orElseThrow();
-        TwinPage.say(head, "Along " + along.title() + " the carriage should stand within " + said(best, sizes, along) + " at best and "
-                + said(worst, sizes, along) + " at worst (95 %).");
-        TwinPage.say(rest, "The wide band in the chart is all that is uncertain; the narrow one between dashed lines is what differs each time,"
-                + " and is left once the rows are measured. The dotted line is where the carriage stands.");
+        TwinPage.say(head, "Along " + along.title() + " the carriage should stand within " + said(best, sizes)
+                + " at best and " + said(worst, sizes) + " at worst (95 %).");
+        TwinPage.say(rest, "The wide band in the chart is all that is uncertain; the narrow one between dashed lines"
+                + " is what differs each time, and is left once the rows are measured. The dotted line is where the"
+                + " carriage stands.");
         page.chart().show(new TravelPlot(points.stream().map(p -> point(p, sizes)).toList(),
                 si(along.looked().spec().position(along.looked().now()), sizes), sizes.positions(), sizes.errors()));
         StringBuilder words = new StringBuilder(LAW);
-        BudgetWords.add(words, "What was assumed, as the file does not say.", along.looked().budget().reading().assumptions());
+        BudgetWords.add(words, "What was assumed, as the file does not say.",
+                along.looked().budget().reading().assumptions());
         page.sources(words.toString());
         page.layout();
     }
 
-    private static String said(TravelPoint point, Sizes sizes, Along along) {
-        return sizes.within(point.figures().expandedM()) + " at " + along.looked().spec().scale().format(point.figures().position());
+    private static String said(TravelPoint point, Sizes sizes) {
+        return sizes.within(point.figures().expandedM()) + " at " + sizes.scale().format(point.figures().position());
     }
 
     private static TravelPlot.Point point(TravelPoint p, Sizes sizes) {

@@ -86,23 +86,14 @@ final class TwinPage {
     void addToggle(Composite parent, int span) {
         toggle = new Button(parent, SWT.TOGGLE);
         toggle.setText("&Where These Numbers Come From");
-        toggle.setToolTipText("Shows the formulas with their sources, and everything that was assumed, in place of the chart");
+        toggle.setToolTipText("Shows the formulas with their sources, and everything that was assumed, in place of the"
+                + " chart");
         GridDataFactory.swtDefaults().span(span, 1).applyTo(toggle);
         toggle.addListener(SWT.Selection, e -> showSources(toggle.getSelection()));
     }
 
     private void showSources(boolean shown) {
         book.showPage(shown ? sources : chart.control());
-    }
-
-    /** Shows where the numbers come from, as if the button had been pressed. */
-    void revealSources() {
-        toggle.setSelection(true);
-        showSources(true);
-    }
-
-    boolean showsSources() {
-        return toggle.getSelection();
     }
 
     /** Sets what is said of where the numbers come from. */

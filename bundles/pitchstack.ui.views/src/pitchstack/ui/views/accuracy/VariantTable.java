@@ -18,7 +18,7 @@ import pitchstack.ui.views.Columns;
 
 /** Teeth as they are tried out beside solid, slotted and deeper ones: what each saves in preload and costs in strength. */
 final class VariantTable {
-    /** A usual slot, as a part of the tooth at the pitch line, and a usual deeper gap, as a part of the dedendum. */
+    /** A usual slot, as a part of the tooth at the pitch line, and a deeper gap, as a part of the dedendum. */
     private static final double SLOT_PART = 0.25;
     private static final double WELL_PART = 1;
 
@@ -27,8 +27,8 @@ final class VariantTable {
 
     VariantTable(Composite parent, int span) {
         table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
-        table.setToolTipText("The preload in newtons at which so many flanks bear, and the bending stress in the root of a tooth that"
-                + " bears its part where 84 % do.");
+        table.setToolTipText("The preload in newtons at which so many flanks bear, and the bending stress in the root"
+                + " of a tooth that bears its part where 84 % do.");
         Accessibles.name(table, "Ways to make the tooth");
         columns = new Columns(table, 0, TeethWords.columns().toArray(String[]::new));
         GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(table);
@@ -37,17 +37,24 @@ final class VariantTable {
     /** Compares. */
     void show(Joint joint) {
         Map<String, ToothVariant> variants = variants(joint);
-        List<VariantRow> rows = VariantRow.compare(joint.pair(), joint.teeth(), joint.scatterM(), List.copyOf(variants.values()));
+        List<VariantRow> rows = VariantRow.compare(joint.pair(), joint.teeth(), joint.scatterM(),
+                List.copyOf(variants.values()));
         table.setRedraw(false);
         table.removeAll();
         int at = 0;
         for (String name : variants.keySet()) {
             VariantRow row = rows.get(at++);
             new TableItem(table, SWT.NONE).setText(new String[] {name, TeethWords.stiffness(row.stiffnessNPerM()),
-                    TeethWords.newtons(row.halfN()), TeethWords.newtons(row.mostN()), TeethWords.newtons(row.nearlyAllN()),
+                    TeethWords.newtons(row.halfN()), TeethWords.newtons(row.mostN()),
+                    TeethWords.newtons(row.nearlyAllN()),
                     TeethWords.newtons(row.allN()), TeethWords.stress(row.rootStressPa())});
         }
         table.setRedraw(true);
+    }
+
+    /** Shows nothing. */
+    void clear() {
+        table.removeAll();
     }
 
     void fit() {

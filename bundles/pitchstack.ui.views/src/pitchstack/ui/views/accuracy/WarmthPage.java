@@ -51,7 +51,8 @@ final class WarmthPage implements AccuracyPage {
         new Label(parent, SWT.NONE).setText(name);
         Text field = new Text(parent, SWT.SINGLE | SWT.BORDER);
         field.setText(text);
-        String tip = name.equals("From") ? "The coldest the shop gets, in degrees Celsius" : "The warmest the shop gets, in degrees Celsius";
+        String tip = name.equals("From") ? "The coldest the shop gets, in degrees Celsius"
+                : "The warmest the shop gets, in degrees Celsius";
         field.setToolTipText(tip);
         Accessibles.name(field, tip);
         GridDataFactory.swtDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
@@ -89,7 +90,8 @@ final class WarmthPage implements AccuracyPage {
 
     private static String problem(Text field) {
         double value = value(field);
-        return value >= COLDEST && value <= HOTTEST ? "" : "“" + field.getText().strip() + "” is not allowed; give a temperature from "
+        return value >= COLDEST && value <= HOTTEST ? "" : "“" + field.getText().strip() + "” is not allowed; give a"
+                + " temperature from "
                 + Math.round(COLDEST) + " to " + Math.round(HOTTEST) + " °C. ";
     }
 

@@ -27,11 +27,11 @@ import pitchstack.export.plot.WarmthPlot;
  */
 record WarmthWords(Looked looked) {
     private static final int PLOT_POINTS = 30;
-    private static final String LAW = "A length L at 20 °C, the reference temperature of ISO 1, is L·[1 + α·(T − 20 °C)] at T. The stack"
-            + " grows by the rows slid along, each for the pitches it counts and with its own material; the work grows against it."
-            + " Half widths are 1.96 times the root of the added squares of what is not known of the temperature and of every"
-            + " coefficient; rows of one material share its coefficient. All parts are taken to have one temperature: warm hands, the"
-            + " sun or a motor nearby make others.";
+    private static final String LAW = "A length L at 20 °C, the reference temperature of ISO 1, is L·[1 + α·(T − 20"
+            + " °C)] at T. The stack grows by the rows slid along, each for the pitches it counts and with its own"
+            + " material; the work grows against it. Half widths are 1.96 times the root of the added squares of what"
+            + " is not known of the temperature and of every coefficient; rows of one material share its coefficient."
+            + " All parts are taken to have one temperature: warm hands, the sun or a motor nearby make others.";
 
     private AxisAccuracy accuracy() {
         return looked.budget().reading().accuracy();
@@ -43,8 +43,8 @@ record WarmthWords(Looked looked) {
 
     private List<Growth.Part> chain(boolean withWork) {
         AxisAccuracy a = accuracy();
-        return GrowthChain.of(withWork ? a : new AxisAccuracy(a.stages(), a.sharedScale(), a.fitted(), a.datumM(), a.temperature(),
-                Optional.empty(), a.rotary()), looked.now());
+        return GrowthChain.of(withWork ? a : new AxisAccuracy(a.stages(), a.sharedScale(), a.fitted(), a.datumM(),
+                a.temperature(), Optional.empty(), a.rotary()), looked.now());
     }
 
     /** The first line. */
@@ -61,8 +61,9 @@ record WarmthWords(Looked looked) {
 
     /** Higher or lower, by how much, and how well that is known. */
     private String moved(Growth growth) {
-        return sizes().small(Math.abs(growth.valueM())) + " (" + sizes().plusMinus(TeethWords.WITHIN_95 * growth.uncertaintyM()) + ") "
-                + (growth.valueM() > 0 ? "higher" : "lower");
+        String known = sizes().plusMinus(TeethWords.WITHIN_95 * growth.uncertaintyM());
+        return sizes().small(Math.abs(growth.valueM())) + " (" + known + ") " + (growth.valueM() > 0 ? "higher"
+                : "lower");
     }
 
     /** What to aim at today. */
@@ -72,15 +73,17 @@ record WarmthWords(Looked looked) {
         }
         Optional<Expansion> work = accuracy().work();
         if (work.isEmpty()) {
-            return "The file does not say what the work is made of, so its own growth is not counted. Give the positioner the material"
-                    + " of the work to see what to aim at.";
+            return "The file does not say what the work is made of, so its own growth is not counted. Give the"
+                    + " positioner the material of the work to see what to aim at.";
         }
         double fromDatumM = Si.of(looked.spec().position(looked.now()) - looked.spec().datum(), looked.spec().scale());
         double aimM = Growth.aimM(fromDatumM, work.get(), accuracy().temperature());
         long aim = looked.spec().datum() + Si.counts(aimM, looked.spec().scale());
         return "Work that shall be " + format(looked.spec().position(looked.now())) + " at 20 °C is "
-                + sizes().small(Math.abs(aimM - fromDatumM)) + (aimM < fromDatumM ? " shorter" : " longer") + " now: aim at "
-                + format(aim) + ". Positions in this program count the growth of stages whose expansion the file gives.";
+                + sizes().small(Math.abs(aimM - fromDatumM)) + (aimM < fromDatumM ? " shorter" : " longer")
+                + " now: aim at "
+                + format(aim) + ". Positions in this program count the growth of stages whose expansion the file"
+                + " gives.";
     }
 
     private String format(long count) {
@@ -92,11 +95,12 @@ record WarmthWords(Looked looked) {
         if (accuracy().rotary()) {
             return "";
         }
-        Growth growth = Growth.between(chain(true), fromC, new Temperature(toC, accuracy().temperature().uncertaintyK()));
+        Temperature to = new Temperature(toC, accuracy().temperature().uncertaintyK());
+        Growth growth = Growth.between(chain(true), fromC, to);
         String against = accuracy().work().isPresent() ? " against the work" : "";
         return growth.valueM() == 0 ? "Over this season the same setting stays where it is" + against + "."
-                : "From " + Figures.plain(fromC) + " to " + Figures.plain(toC) + " °C the same setting moves " + moved(growth) + against
-                        + ".";
+                : "From " + Figures.plain(fromC) + " to " + Figures.plain(toC) + " °C the same setting moves "
+                        + moved(growth) + against + ".";
     }
 
     /** What moisture does, or nothing. */
@@ -104,17 +108,20 @@ record WarmthWords(Looked looked) {
         if (accuracy().rotary()) {
             return "";
         }
-        return IntStream.range(0, accuracy().stages().size()).boxed().flatMap(this::swelling).collect(Collectors.joining(" "));
+        return IntStream.range(0, accuracy().stages().size()).boxed().flatMap(this::swelling)
+                .collect(Collectors.joining(" "));
     }
 
     private Stream<String> swelling(int place) {
         StageAccuracy stage = accuracy().stages().get(place);
-        double counted = Math.abs(stage.pitchM() * new CountedFace(stage.rows()).basePitches(looked.now().index(place)));
+        int index = looked.now().index(place);
+        double counted = Math.abs(stage.pitchM() * new CountedFace(stage.rows()).basePitches(index));
         return JointReader.read(looked.session().positioner(), looked.session().analysis(), place).stream()
                 .flatMap(teeth -> swelling(teeth.base(), counted).stream())
-                .map(swelling -> "The base row of " + stage.title() + " takes up moisture: what is counted of it may be "
+                .map(swelling -> "The base row of " + stage.title() + " takes up moisture: what is counted of it may"
+                + " be "
                         + sizes().large(swelling.leastM()) + " to " + sizes().large(swelling.mostM())
-                        + " longer when moist than when dry, more than warmth does. Keep it dry, and measure it again.");
+                        + " longer when moist than when dry. Keep it dry, and measure it again.");
     }
 
     private static Optional<Growth.Swelling> swelling(Material material, double lengthM) {

@@ -22,8 +22,8 @@ import pitchstack.ui.views.Background;
 import pitchstack.ui.views.coverage.Ink;
 
 /**
- * A chart on the screen. It is drawn in the background for the size, the colours and the pixels of the screen as they are,
- * and until that is done the one before stays; while values run past, as many are drawn as there is time for.
+ * A chart on the screen. It is drawn in the background for the size, the colours and the pixels of the screen as they
+ * are, and until that is done the one before stays; while values run past, as many are drawn as there is time for.
  */
 public final class ChartCanvas {
     private final Canvas canvas;
@@ -91,6 +91,8 @@ public final class ChartCanvas {
     public void say(String sentence) {
         wanted = null;
         instead = sentence;
+        // What comes next has nothing to do with this picture, and may take a while.
+        disposeImage();
         canvas.redraw();
     }
 
@@ -109,7 +111,8 @@ public final class ChartCanvas {
             e.gc.setForeground(new Ink(canvas.getDisplay()).text());
             e.gc.drawText(instead, 0, 0, true);
         } else {
-            if (drawn != null) {
+            // The one before of another size would stand in a corner.
+            if (drawn != null && drawn.look().width() == area.width && drawn.look().height() == area.height) {
                 e.gc.drawImage(drawn.image(), 0, 0);
             }
             if (!isUpToDate()) {
@@ -121,7 +124,7 @@ public final class ChartCanvas {
         }
     }
 
-    /** Begins to draw what is wanted, unless something is being drawn; then that goes first, or nothing would ever be seen. */
+    /** Begins to draw what is wanted; what is being drawn goes first, or nothing would ever be seen. */
     private void begin() {
         Optional<PlotLook> look = look();
         if (drawing || look.isEmpty()) {
@@ -129,7 +132,8 @@ public final class ChartCanvas {
         }
         drawing = true;
         Plot plot = wanted;
-        background.ask("Drawing a chart", progress -> plot.draw(look.get()), picture -> drawn(plot, look.get(), picture));
+        background.ask("Drawing a chart", progress -> plot.draw(look.get()), picture -> drawn(plot, look.get(),
+                picture));
     }
 
     private void drawn(Plot plot, PlotLook look, Optional<Picture> picture) {

@@ -89,8 +89,10 @@ final class ChartHands {
             return;
         }
         Path path = Path.of(chosen.toLowerCase(Locale.ROOT).endsWith(ENDING) ? chosen : chosen + ENDING);
-        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !MessageDialog.openQuestion(canvas.getShell(), "The file exists",
-                path.getFileName() + " exists already. Replace it? The old one is kept as " + path.getFileName() + ".bak~.")) {
+        if (Files.exists(path, LinkOption.NOFOLLOW_LINKS) && !MessageDialog.openQuestion(canvas.getShell(),
+                "The file exists",
+                path.getFileName() + " exists already. Replace it? The old one is kept as " + path.getFileName()
+                + ".bak~.")) {
             return;
         }
         picture().ifPresent(picture -> write(path, picture));

@@ -32,8 +32,8 @@ final class ChartLook {
         if (area.width < PlotLook.LEAST || area.height < PlotLook.LEAST) {
             return Optional.empty();
         }
-        return Optional.of(new PlotLook(area.width, area.height, control.getMonitor().getZoom() / PERCENT, text(control),
-                palette(control)));
+        return Optional.of(new PlotLook(area.width, area.height, control.getMonitor().getZoom() / PERCENT,
+                text(control), palette(control)));
     }
 
     /** As tall as the letters of the control's font, so that charts grow with the text of the screen. */

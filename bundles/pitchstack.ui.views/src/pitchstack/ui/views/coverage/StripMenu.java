@@ -13,6 +13,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
+import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.views.coverage.strip.Spot;
 
 /** The context menu of the strip, for the position under the pointer; called by a key, for where the carriage stands. */
@@ -46,7 +47,8 @@ final class StripMenu {
 
     private void fill(IMenuManager menu) {
         Optional<Spot> spot = strip.spot(at);
-        String where = spot.map(Spot::text).orElse("");
+        String where = spot.flatMap(one -> strip.chart().map(chart -> TrueMinus.in(chart.scale().format(one.position()))))
+                .orElse("");
         add(menu, "&Plan a Move to " + (where.isEmpty() ? "This Position" : where), spot.isPresent(), () -> plan.accept(spot.get()));
         add(menu, "&Copy Position", spot.isPresent(), () -> copy(where));
         menu.add(new Separator());

@@ -22,8 +22,9 @@ import pitchstack.ui.views.Columns;
 public final class KeysPage extends PreferencePage implements IWorkbenchPreferencePage {
     /** Id of this page. */
     public static final String ID = "pitchstack.ui.views.preferences.keys";
-    private static final int ROWS_SHOWN = 18;
-    private static final int WIDTH = 680;
+    private static final int LEAST_ROWS = 10;
+    /** Room for all three columns in any size of text; the dialog is as wide as the page that is shown first. */
+    static final int WIDTH_CHARS = 95;
 
     private List<KeyList.Line> lines = List.of();
     private Table table;
@@ -41,6 +42,7 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
 
     @Override
     protected Control createContents(Composite parent) {
+        initializeDialogUnits(parent);
         Composite page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(page);
         new Label(page, SWT.NONE).setText("&Find");
@@ -53,7 +55,7 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
         Accessibles.name(table, "Keys");
         columns = new Columns(table, 0, "What it does", "Key", "Where");
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1)
-                .hint(WIDTH, ROWS_SHOWN * table.getItemHeight()).applyTo(table);
+                .hint(convertWidthInCharsToPixels(WIDTH_CHARS), LEAST_ROWS * table.getItemHeight()).applyTo(table);
         Label more = new Label(page, SWT.WRAP);
         more.setText("The arrow keys and others that move what is selected are listed in the user guide (F1).");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(more);

@@ -32,7 +32,6 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
     /** Id of this page. */
     public static final String ID = "pitchstack.ui.views.preferences.shop";
 
-    private static final int SENTENCE_WIDTH = 420;
     private static final int FIELD_WIDTH = 90;
 
     private final Map<Key, Control> fields = new EnumMap<>(Key.class);
@@ -46,6 +45,7 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
 
     @Override
     protected Control createContents(Composite parent) {
+        initializeDialogUnits(parent);
         Composite page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 10).applyTo(page);
         Composite shown = group(page, "Files");
@@ -63,7 +63,8 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
             new Label(window, SWT.NONE).setText("Colours change when the program is started the next time.");
         }
         said = new Label(page, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SENTENCE_WIDTH, SWT.DEFAULT).applyTo(said);
+        GridDataFactory.fillDefaults().grab(true, false)
+                .hint(convertWidthInCharsToPixels(KeysPage.WIDTH_CHARS), SWT.DEFAULT).applyTo(said);
         show(ShopSettings.get());
         return page;
     }

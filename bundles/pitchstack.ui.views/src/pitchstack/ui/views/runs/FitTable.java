@@ -30,7 +30,7 @@ final class FitTable {
         table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, "Fitted pitches");
         table.setToolTipText("With 95 % probability the true correction lies within ± of the fitted one.");
-        columns = new Columns(table, 0, "Stage", "Drawn\t", "Measured\t", "Correction\t", "± (95 %)\t", "In the file\t");
+        columns = new Columns(table, 0, "Stage", "Pitch is", "Drawn\t", "Measured\t", "Correction\t", "± (95 %)\t", "In the file\t");
     }
 
     Control control() {
@@ -50,7 +50,7 @@ final class FitTable {
             Estimate correction = found.correction(j);
             double pitch = fit.run().stages().get(j).pitchM();
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(new String[] {SettingText.stage(fit.run().spec(), j), length(pitch, scale),
+            item.setText(new String[] {SettingText.stage(fit.run().spec(), j), FitWords.pitch(correction), length(pitch, scale),
                     length(pitch * (1 + correction.value()), scale), ppm(correction.value()),
                     Figures.of(PPM * correction.within(), 2) + " ppm", ppm(axis.getStages().get(j).getCorrectionPpm() / PPM)});
         }

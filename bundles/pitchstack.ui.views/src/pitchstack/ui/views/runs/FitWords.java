@@ -24,12 +24,9 @@ final class FitWords {
         rotary = fit.run().spec().scale().turn() > 0;
     }
 
-    /** One sentence a stage, and what is to be looked at before it is believed. */
+    /** What is to be looked at before the pitches are believed. */
     String all() {
         List<String> lines = new ArrayList<>();
-        for (int j = 0; j < fit.run().stages().size(); j++) {
-            lines.add(stage(fit.run().stages().get(j).title(), found.correction(j)));
-        }
         found.reversalM().ifPresent(reversal -> lines.add(reversal(reversal)));
         int outliers = found.outliers().size();
         if (outliers > 0) {
@@ -43,15 +40,13 @@ final class FitWords {
         return String.join("\n", lines);
     }
 
-    /** {@code “Fine row”: the pitch is 0.080 % long, ±0.020 %.} */
-    static String stage(String title, Estimate correction) {
+    /** {@code 0.080 % long, ±0.020 %}, or that it may be as drawn. */
+    static String pitch(Estimate correction) {
         double within = correction.within();
-        if (!correction.isSignificant()) {
-            return title + ": the pitch may well be as drawn; it is " + Percents.signed(correction.value(), within) + ", ±"
-                    + Percents.within(within) + ".";
-        }
-        return title + ": the pitch is " + Percents.size(correction.value(), within) + (correction.value() > 0 ? " long" : " short")
-                + ", ±" + Percents.within(within) + ".";
+        String size = correction.isSignificant()
+                ? Percents.size(correction.value(), within) + (correction.value() > 0 ? " long" : " short")
+                : "as drawn, " + Percents.signed(correction.value(), within);
+        return size + ", ±" + Percents.within(within);
     }
 
     private String reversal(Estimate reversal) {

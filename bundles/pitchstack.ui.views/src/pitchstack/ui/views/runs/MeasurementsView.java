@@ -45,7 +45,7 @@ public final class MeasurementsView extends AxisView {
         RepeatsPane repeats = new RepeatsPane(book, runs);
         print = new PrintPane(book, runs);
         pages = List.of(readings, repeats, pitches);
-        work = new RunWork(page, busy, runs, pitches::withIndexErrors, pages);
+        work = new RunWork(page, busy, runs, pages, pitches);
         front = readings;
         book.showPage(readings.control());
         tab("Readings", "What was measured: a run of readings", readings).setChecked(true);

@@ -4,6 +4,7 @@ package pitchstack.ui.views.runs;
 import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
@@ -15,6 +16,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.part.PageBook;
 import pitchstack.analysis.accuracy.AxisFit;
+import pitchstack.analysis.accuracy.CorrectionGain;
 import pitchstack.analysis.accuracy.RunStudy;
 import pitchstack.edit.AcceptFit;
 import pitchstack.export.plot.PlotUnit;
@@ -25,7 +27,7 @@ import pitchstack.ui.views.chart.ChartCanvas;
 
 /** The pitches that a run tells, what they leave, what they buy, and the button that takes them over. */
 final class PitchPane implements RunPage {
-    private static final int[] PARTS = {50, 50};
+    private static final int[] PARTS = {55, 45};
     private static final String LEFT = "What the fit leaves of each reading";
     private static final String GAIN = "What it buys on the targets";
     private static final String TEETH = "Errors of single teeth";
@@ -45,22 +47,27 @@ final class PitchPane implements RunPage {
     private final GainTable gain;
     private final MapTable map;
     private RunStudy study;
+    private CorrectionGain bought;
+    private String noGain = "";
 
     /** @param again called when it is to be worked out again */
     PitchPane(Composite parent, Runs runs, Runnable again) {
         this.runs = runs;
         this.again = again;
-        pane = new SashForm(parent, SWT.HORIZONTAL);
+        pane = Turning.parts(parent);
         Composite left = column();
         open = new Notice(left, ISharedImages.IMG_OBJS_WARN_TSK, 1);
         telling = button(left, "Add &These Settings to the Run", "Puts the settings that would tell the stages apart into the table,"
                 + " from both sides, to be read", this::addTelling);
+        GridDataFactory.swtDefaults().exclude(true).applyTo(telling);
+        telling.setVisible(false);
         words = new Label(left, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(words);
         table = new FitTable(left);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 40).applyTo(table.control());
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, 90).applyTo(table.control());
         Composite line = new Composite(left, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 0).applyTo(line);
+        line.setLayout(RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).create());
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(line);
         accept = button(line, "&Accept", "Writes these corrections into the stages as one change; every plan then uses them",
                 this::accept);
         withTeeth = new Button(line, SWT.CHECK);
@@ -98,7 +105,6 @@ final class PitchPane implements RunPage {
         button.setText(text);
         button.setToolTipText(tooltip);
         button.addListener(SWT.Selection, e -> action.run());
-        GridDataFactory.swtDefaults().applyTo(button);
         return button;
     }
 
@@ -147,16 +153,36 @@ final class PitchPane implements RunPage {
         }
         study = found;
         open("", false);
-        String bought = found.gain().map(one -> "\n" + GainTable.words(one, runs.scale())).orElse("");
-        words.setText((new FitWords(fit).all() + bought).replace("&", "&&"));
+        bought = null;
+        noGain = runs.axis().getTargets().isEmpty() ? "The file has no targets to compare by." : "Planning the targets…";
+        words();
         table.show(fit, runs.axis());
         chart.show(residuals(fit));
         map.show(fit);
-        found.gain().ifPresent(one -> gain.show(one, fit.run().spec()));
         accept.setEnabled(true);
         withTeeth.setEnabled(!fit.maps().isEmpty());
         turn();
         relayout();
+    }
+
+    private void words() {
+        String buys = bought == null ? "" : GainTable.words(bought, runs.scale()) + "\n";
+        words.setText((buys + new FitWords(study.fit()).all()).strip().replace("&", "&&"));
+    }
+
+    /** Shows what the pitches buy. */
+    void bought(CorrectionGain found) {
+        bought = found;
+        gain.show(found, study.fit().run().spec());
+        words();
+        turn();
+        relayout();
+    }
+
+    /** Says why it is not known what they buy. */
+    void noGain(String sentence) {
+        noGain = sentence;
+        turn();
     }
 
     private ResidualPlot residuals(AxisFit fit) {
@@ -168,13 +194,13 @@ final class PitchPane implements RunPage {
     private void turn() {
         boolean fitted = study != null && study.fit().fit().isPresent();
         String chosen = beside.getText();
-        if (fitted && chosen.equals(GAIN) && study.gain().isPresent()) {
+        if (fitted && chosen.equals(GAIN) && bought != null) {
             book.showPage(gain.control());
         } else if (fitted && chosen.equals(TEETH) && !study.fit().maps().isEmpty()) {
             book.showPage(map.control());
         } else {
             if (!fitted || !chosen.equals(LEFT)) {
-                chart.say(fitted ? chosen.equals(GAIN) ? "The file has no targets to compare by."
+                chart.say(fitted ? chosen.equals(GAIN) ? noGain
                         : "Errors of single teeth need three indices of a stage read twice each while no other moves." : "");
             } else {
                 chart.show(residuals(study.fit()));

@@ -55,7 +55,7 @@ final class PrintPane implements RunPage {
         button(line, "New S&et-up", "Begins a print set-up, to say what was measured on a part printed so", this::add);
         delete = button(line, "Delete", "Takes the print set-up out of the file", this::delete);
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        SashForm parts = new SashForm(pane, SWT.HORIZONTAL);
+        SashForm parts = Turning.parts(pane);
         GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(parts);
         facts = new FactsForm(parts, this::problem);
         spans = new SpanTable(parts, this::measured, this::problem);

@@ -57,7 +57,8 @@ final class PrintWords {
                 : "may well print as drawn: " + Percents.signed(value, within) + ", ±" + Percents.within(within);
         String offset = scale.offsetM().value() == 0 ? "" : "\nEvery length is off by another "
                 + TrueMinus.in(Words.size(scale.offsetM().value(), false)) + ", however long.";
-        return "Along " + name + " it " + state + ". To reprint, scale the drawing in " + name + " by "
-                + String.format(Locale.ROOT, "%.5f", scale.factor()) + "." + offset;
+        String factor = String.format(Locale.ROOT, "%.5f", scale.factor());
+        return "Along " + name + " it " + state + ". " + (scale.scale().isSignificant() ? "To reprint, scale the drawing in "
+                + name + " by " + factor + "." : "Leave the drawing as it is; the factor would be " + factor + ".") + offset;
     }
 }

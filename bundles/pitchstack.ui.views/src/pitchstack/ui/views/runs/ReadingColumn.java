@@ -25,15 +25,14 @@ record ReadingColumn(String title, String property, String tooltip) {
     static final ReadingColumn DEVIATION = new ReadingColumn("Off the plan\t", "", "The reading less where the file as it stands "
             + "puts the carriage; ! marks one that is farther off than chance explains");
 
-    /** All columns of an axis: the place, an index a stage, and what was read. */
+    /** All columns of an axis: what was read beside the place, so that a narrow view shows both, then an index a stage. */
     static List<ReadingColumn> of(Axis axis) {
-        List<ReadingColumn> all = new ArrayList<>(List.of(NUMBER));
+        List<ReadingColumn> all = new ArrayList<>(List.of(NUMBER, READING, DEVIATION, DIRECTION));
         for (int j = 0; j < axis.getStages().size(); j++) {
             String name = axis.getStages().get(j).getName();
             String title = name == null || name.isBlank() ? "Stage " + (j + 1) : name;
             all.add(new ReadingColumn(title + "\t", "index" + j, "The index of “" + title + "” at this reading"));
         }
-        all.addAll(List.of(DIRECTION, READING, DEVIATION));
         return all;
     }
 

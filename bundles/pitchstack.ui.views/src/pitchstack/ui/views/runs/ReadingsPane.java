@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -51,7 +52,7 @@ final class ReadingsPane implements RunPage {
         texts = new RunTexts(pane, runs, edits);
         buttons();
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        SashForm halves = new SashForm(pane, SWT.HORIZONTAL);
+        SashForm halves = Turning.parts(pane);
         GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(halves);
         place = new Composite(halves, SWT.NONE);
         place.setLayout(new FillLayout());
@@ -76,7 +77,8 @@ final class ReadingsPane implements RunPage {
 
     private void buttons() {
         Composite line = new Composite(pane, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(7).spacing(4, 0).applyTo(line);
+        line.setLayout(RowLayoutFactory.fillDefaults().wrap(true).spacing(4).create());
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(line);
         button(line, "Add &Reading", "Adds a row at the setting of the last one, to be changed in the table (Insert)", this::add);
         button(line, "&Plan…", "Says which settings to measure, and puts them into the table to be filled in", this::plan);
         button(line, "Pa&ste", "Puts a column of numbers from the clipboard into the rows from the chosen one on, or adds a table"
@@ -147,7 +149,7 @@ final class ReadingsPane implements RunPage {
         Reading reading = edits.add();
         show(runs);
         table.choose(List.of(reading));
-        table.edit(reading, table.kinds().get(1));
+        table.edit(reading, ReadingColumn.READING);
     }
 
     private void delete() {

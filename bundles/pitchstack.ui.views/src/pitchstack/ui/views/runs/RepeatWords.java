@@ -29,13 +29,14 @@ final class RepeatWords {
         List<String> lines = new ArrayList<>();
         evaluation.positioning().ifPresent(figures -> {
             figures.both().ifPresent(both -> {
-                lines.add("All visits lie within " + size(both.accuracyM()) + " of each other's plan, whichever way they came.");
-                lines.add("From below and from above differ by up to " + size(both.reversalM()) + "."
-                        + oneWay(figures).map(size -> " Coming always from the same side leaves " + size + ".").orElse(""));
+                lines.add("At any one setting it comes back within a band of " + size(both.repeatabilityM())
+                        + "; coming from below and from above differs by up to " + size(both.reversalM()) + ".");
+                lines.add("Off the plan it stands within a band of " + size(both.accuracyM()) + oneWay(figures).map(size -> ", "
+                        + size + " coming always from the same side").orElse("") + ".");
             });
             if (figures.both().isEmpty()) {
-                oneWay(figures).ifPresent(size -> lines.add("Coming from one side, all visits lie within " + size
-                        + " of each other's plan."));
+                oneWay(figures).ifPresent(size -> lines.add("Off the plan it stands within a band of " + size
+                        + ", coming from one side."));
             }
         });
         evaluation.returns().ifPresent(returns -> lines.add(returns(returns)));

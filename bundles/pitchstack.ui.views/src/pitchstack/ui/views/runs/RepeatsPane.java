@@ -17,7 +17,7 @@ import pitchstack.ui.views.chart.ChartCanvas;
 
 /** How well the carriage comes back: in words, as the figures of the standard, and drawn. */
 final class RepeatsPane implements RunPage {
-    private static final int[] PARTS = {48, 52};
+    private static final int[] PARTS = {55, 45};
 
     private final Runs runs;
     private final SashForm pane;
@@ -27,13 +27,13 @@ final class RepeatsPane implements RunPage {
 
     RepeatsPane(Composite parent, Runs runs) {
         this.runs = runs;
-        pane = new SashForm(parent, SWT.HORIZONTAL);
+        pane = Turning.parts(parent);
         Composite left = new Composite(pane, SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 4, 0, 0).spacing(0, 3).applyTo(left);
         words = new Label(left, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(words);
         table = new RepeatTable(left);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(table.control());
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, 110).applyTo(table.control());
         Composite line = new Composite(left, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 0).applyTo(line);
         Button every = new Button(line, SWT.CHECK);

@@ -83,7 +83,7 @@ final class Runs {
     }
 
     /** What to ask about it; empty while there is no run. */
-    Optional<RunStudy.Question> question(boolean withIndexErrors) {
-        return run().map(one -> RunStudy.Question.of(session.positioner(), axis(), all().indexOf(one), withIndexErrors));
+    Optional<RunStudy.Question> question() {
+        return run().map(one -> RunStudy.Question.of(session.positioner(), axis(), all().indexOf(one)));
     }
 }

@@ -21,9 +21,8 @@ final class Tour {
             new TourStep("Set a target", "In the view Target type 37.63 and read the moves below it: which stage, how many teeth,"
                     + " which way. Press Ctrl+Enter, or Apply, to make them.", "Go to Target",
                     sight -> sight.isFence() && sight.standsAt("37.63 in")),
-            new TourStep("See the coverage", "The view Coverage draws the whole travel as a strip: blue is reached, hatched only"
-                    + " over worn teeth, grey not at all. Within 0.002 in most of it lies between two steps. Type " + HALF_STEP
-                    + " as the tolerance there, half a step, and all is reached.", "Go to Coverage",
+            new TourStep("See the coverage", "The view Coverage draws the travel as a strip: blue is reached, hatched only over worn"
+                    + " teeth, grey not. Type " + HALF_STEP + " as the tolerance there, half a step, and all is reached.", "Go to Coverage",
                     sight -> sight.isFence() && sight.isReachedWithin(HALF_STEP)),
             new TourStep("Bar a tooth", "Click the long row of teeth on the base, choose Stage > Mark Teeth…, type 200 as the"
                     + " first tooth, choose barred, and press Mark. The strip shows at once what that costs.", "",

@@ -25,7 +25,8 @@ public final class Main {
     private static final int WARM_UPS = 2;
     private static final int MEASUREMENTS = 5;
     private static final List<Class<?>> ALL = List.of(OneTarget.class, RackLength.class, Table.class, Rivals.class,
-            EverySetting.class, CoverageMap.class, CoverageMapOfMeasuredRack.class, CoverageFloor.class, Seats.class, Sheets.class);
+            EverySetting.class, CoverageMap.class, CoverageMapOfMeasuredRack.class, CoverageFloor.class, Seats.class, Sheets.class,
+            Parts.class, PartRivals.class);
 
     private Main() { }
 

@@ -47,7 +47,8 @@ class CommandLinePageTest {
     void thePageNamesEveryOption() throws Exception {
         String page = CommandLinePage.read().text();
         List<String> missing = new ArrayList<>();
-        for (String command : List.of("plan", "table", "coverage", "wear", "check", "draw")) {
+        for (String command : List.of("plan", "table", "coverage", "wear", "check", "budget", "fit", "evaluate", "draw",
+                "card", "part")) {
             CommandRun help = CommandRun.of(command, "--help");
             help.out().lines().map(String::strip).filter(line -> line.startsWith("--"))
                     .map(line -> line.split("[= ,]")[0]).filter(option -> !page.contains("`" + option))

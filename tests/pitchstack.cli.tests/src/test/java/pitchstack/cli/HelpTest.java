@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "-h", "plan --help", "plan -h", "table --help", "coverage --help", "wear --help",
+    @ValueSource(strings = {"--help", "-h", "plan --help", "plan -h", "table --help", "coverage --help", "wear --help", "part --help",
             "check --help"})
     void tellsTheUsageWithExamplesAndExitCodes(String words) {
         CommandRun run = CommandRun.of(words.split(" "));

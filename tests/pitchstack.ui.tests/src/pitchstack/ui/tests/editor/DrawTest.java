@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
@@ -125,6 +126,72 @@ class DrawTest {
         }
     }
 
+    /** Everything that can be done to a drawing, one after the other, with the document compared at each state both ways. */
+    @Test
+    void takesEveryKindOfGestureBackAndDoesItAgain() throws IOException {
+        open(Stacks.empty());
+        List<EObject> states = new ArrayList<>(List.of(EcoreUtil.copy(session.positioner())));
+        List<Runnable> gestures = List.of(() -> {
+            take("Rack");
+            Desk.click(400, 200);
+        }, () -> keyboard("pair"), () -> drag(sight.body(0), sight.teeth(0, 12)), () -> {
+            Desk.click(sight.baseTooth(0, 60).x, sight.baseTooth(0, 60).y);
+            drag(sight.baseEnd(0, false), sight.teeth(0, -7));
+        }, () -> {
+            select(stage(1).getRiderRow());
+            drag(sight.riderEnd(1), sight.teeth(1, 4));
+        }, () -> {
+            select(stage(1));
+            Desk.command("pitchstack.ui.editor.editPitch");
+            type("module 1.5");
+        }, () -> {
+            Desk.command("pitchstack.ui.editor.editName");
+            type("Adapter");
+        }, () -> Desk.key(SWT.ARROW_LEFT, SWT.SHIFT), () -> {
+            take("Worn");
+            Desk.click(sight.baseTooth(0, 40).x, sight.baseTooth(0, 40).y);
+        }, () -> Desk.command("pitchstack.ui.editor.stageUp"), () -> keyboard("target"),
+                () -> Desk.key(SWT.ARROW_RIGHT, 0), () -> Desk.command("pitchstack.ui.editor.duplicate"),
+                () -> keyboard("stop"), () -> {
+                    select(stage(0).getBaseRow());
+                    Desk.command("pitchstack.ui.editor.longer");
+                }, () -> {
+                    Desk.command("org.eclipse.ui.edit.copy");
+                    Desk.command("org.eclipse.ui.edit.paste");
+                }, () -> Desk.command("org.eclipse.ui.edit.cut"), () -> {
+                    select(session.axis().getTargets().get(0));
+                    Desk.command("org.eclipse.ui.edit.delete");
+                });
+        for (int i = 0; i < gestures.size(); i++) {
+            gestures.get(i).run();
+            states.add(EcoreUtil.copy(session.positioner()));
+            assertFalse(EcoreUtil.equals(states.get(i), states.get(i + 1)), "gesture " + i + " changes something");
+        }
+        for (int i = states.size() - 2; i >= 0; i--) {
+            assertTrue(session.history().canUndo(), "one change a gesture");
+            Desk.command("org.eclipse.ui.edit.undo");
+            assertTrue(EcoreUtil.equals(states.get(i), session.positioner()), "undo to " + i);
+        }
+        assertFalse(session.history().canUndo());
+        for (int i = 1; i < states.size(); i++) {
+            Desk.command("org.eclipse.ui.edit.redo");
+            assertTrue(EcoreUtil.equals(states.get(i), session.positioner()), "redo to " + i);
+        }
+        assertFalse(session.history().canRedo());
+    }
+
+    private void select(EObject element) {
+        editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(element));
+        Desk.settle();
+    }
+
+    private static void drag(Point from, int by) {
+        Desk.press(from.x, from.y);
+        Desk.dragTo(from.x + 8 * Integer.signum(by), from.y);
+        Desk.dragTo(from.x + by, from.y);
+        Desk.release(from.x + by, from.y);
+    }
+
     @Test
     void placesMarksAtTheTicksOfTheRuler() throws IOException {
         open(Stacks.pair());
@@ -161,7 +228,7 @@ class DrawTest {
         Desk.press(from.x, from.y);
         Desk.dragTo(from.x + 8, from.y);
         Desk.dragTo(to.x, to.y - 2);
-        String worn = "teeth " + sight.baseToothAt(0, from.x) + " to " + sight.baseToothAt(0, to.x) + " are worn";
+        String worn = "mark teeth " + sight.baseToothAt(0, from.x) + " to " + sight.baseToothAt(0, to.x) + " as worn";
         assertTrue(tips().contains(worn), worn + " in " + tips());
         Desk.release(to.x, to.y - 2);
         assertEquals(sight.baseToothAt(0, from.x), stage(0).getBaseRow().getWorn().get(0).getFirst());
@@ -354,6 +421,52 @@ class DrawTest {
         field().setText(text);
         field().notifyListeners(SWT.DefaultSelection, new Event());
         Desk.settle();
+    }
+
+    private static Combo choice() {
+        return (Combo) Desk.controls(Desk.canvas(), control -> control instanceof Combo && control.isVisible()).get(0);
+    }
+
+    private static boolean fieldSays(String words) {
+        return Desk.controls(Desk.canvas(), control -> control instanceof Label).stream()
+                .anyMatch(label -> ((Label) label).getText().contains(words));
+    }
+
+    /** 24 DP is 3.324 852 mm and module 2 is 6.283 185 mm a tooth: π · 25.4 / 24 and 2 π. */
+    @Test
+    void choosesThePitchSystemBesideTheNumber() throws IOException {
+        open(Stacks.pair());
+        select(stage(0));
+        Desk.command("pitchstack.ui.editor.editPitch");
+        assertEquals("5", field().getText());
+        assertEquals(List.of("mm", "in", "module", "DP", "mm CP", "in CP"), List.of(choice().getItems()));
+        assertEquals("mm", choice().getText());
+        field().setText("24");
+        Event down = new Event();
+        down.keyCode = SWT.ARROW_DOWN;
+        for (int i = 0; i < 3; i++) {
+            field().notifyListeners(SWT.KeyDown, down);
+        }
+        assertEquals("DP", choice().getText());
+        assertTrue(fieldSays("24 DP: 3.3249 mm a tooth"));
+        field().notifyListeners(SWT.DefaultSelection, new Event());
+        Desk.settle();
+        assertEquals("24 DP", stage(0).getPitch());
+        Desk.command("pitchstack.ui.editor.editPitch");
+        assertEquals("24", field().getText());
+        field().setText("2");
+        choice().select(2);
+        choice().notifyListeners(SWT.Selection, new Event());
+        assertTrue(fieldSays("module 2: 6.2832 mm a tooth"));
+        Event enter = new Event();
+        enter.keyCode = SWT.CR;
+        choice().notifyListeners(SWT.KeyDown, enter);
+        Desk.settle();
+        assertEquals("module 2", stage(0).getPitch());
+        Desk.command("org.eclipse.ui.edit.undo");
+        assertEquals("24 DP", stage(0).getPitch());
+        Desk.command("org.eclipse.ui.edit.undo");
+        assertEquals("5 mm", stage(0).getPitch());
     }
 
     @Test

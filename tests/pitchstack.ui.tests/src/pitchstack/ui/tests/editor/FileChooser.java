@@ -21,6 +21,7 @@ public final class FileChooser {
             sleep 0.5
             xdotool windowfocus "$w"
             sleep 0.3
+            [ "$3" = open ] && xdotool key ctrl+l && sleep 1
             xdotool key ctrl+a
             sleep 0.2
             xdotool type --delay 20 "$1"
@@ -39,7 +40,16 @@ public final class FileChooser {
 
     /** Does something that asks for a file in a dialog of a title, and names one. */
     public static void answer(String title, Path file, Runnable action) throws IOException {
-        Process typist = new ProcessBuilder("sh", "-c", SCRIPT, "sh", file.toString(), title).inheritIO().start();
+        answer(title, file, "save", action);
+    }
+
+    /** The same for a file that is to be read: such a dialog has a field for a name only when asked to. */
+    public static void open(String title, Path file, Runnable action) throws IOException {
+        answer(title, file, "open", action);
+    }
+
+    private static void answer(String title, Path file, String how, Runnable action) throws IOException {
+        Process typist = new ProcessBuilder("sh", "-c", SCRIPT, "sh", file.toString(), title, how).inheritIO().start();
         action.run();
         Desk.settle();
         try {

@@ -91,6 +91,30 @@ class HandsTest {
         assertEquals(2, names().size(), "nothing was pasted as a stage");
     }
 
+    @Test
+    void choosesAPitchSystemWithKeys() throws IOException {
+        Keyboard.press("Up", "F2", "2", "4", "Down", "Down", "Down", "Return");
+        assertEquals("24 DP", stage(0).getPitch());
+        Keyboard.press("F2", "Tab", "Up", "Return");
+        assertEquals("module 24", stage(0).getPitch(), "mm, in, module, DP");
+        Keyboard.press("F2", "Tab", "shift+Tab", "3", "Escape", "ctrl+z", "ctrl+z");
+        assertEquals("5 mm", stage(0).getPitch());
+        Keyboard.press("shift+F2", "N", "Return");
+        assertEquals("N", stage(0).getName());
+    }
+
+    @Test
+    void selectsAndMovesRowsAndMarksWithKeys() throws IOException {
+        Keyboard.press("Up", "r", "plus");
+        assertEquals(31, stage(0).getRiderRow().getTeeth());
+        Keyboard.press("r", "minus");
+        assertEquals(99, stage(0).getBaseRow().getTeeth());
+        Keyboard.press("ctrl+7", "Right");
+        assertEquals(Math.round(sight.tick() / 1e12) + ".000 mm", session.axis().getTargets().get(0).getPosition());
+        Keyboard.press("ctrl+d", "Delete", "m", "Delete");
+        assertEquals(List.of(), session.axis().getTargets());
+    }
+
     private List<String> names() {
         return session.axis().getStages().stream().map(Stage::getName).toList();
     }

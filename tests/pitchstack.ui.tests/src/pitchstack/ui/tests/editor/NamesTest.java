@@ -8,9 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.Accessible;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
@@ -18,9 +28,14 @@ import org.eclipse.ui.views.IViewDescriptor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.Session;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackFactory;
+import pitchstack.model.Positioner;
+import pitchstack.model.Stage;
 import pitchstack.ui.tests.Names;
 
-/** Everything on the screen has a name for those who cannot see it. */
+/** Everything on the screen has a name for those who cannot see it, and every piece a menu. */
 class NamesTest {
     @TempDir
     private Path folder;
@@ -50,6 +65,47 @@ class NamesTest {
         }
         assertTrue(shown >= 6, shown + " views were looked at");
         assertEquals(List.of(), missing.stream().distinct().toList());
+    }
+
+    /** Every entry has an effect on one kind of element or another, and is greyed on the others. */
+    @Test
+    void offersInTheContextMenuWhatFitsWhatIsSelected() throws IOException {
+        Positioner positioner = Stacks.barred();
+        positioner.getAxes().get(0).getTargets().add(PitchstackFactory.eINSTANCE.createTarget());
+        positioner.getAxes().get(0).getTargets().get(0).setPosition("10 mm");
+        positioner.getAxes().get(0).getStages().get(0).setIndex(3);
+        IEditorPart editor = Desk.draw(positioner, folder);
+        Axis axis = editor.getAdapter(Session.class).axis();
+        Stage rack = axis.getStages().get(0);
+        assertEquals(Set.of("Place", "Add Stage Above"), offered(editor, axis));
+        Set<String> ofStage = Set.of("Place", "Add Stage Above", "Edit Pitch", "Edit Name", "Duplicate", "Move Up", "Move Down",
+                "Mark Teeth…", "Move to Index 0", "Cut", "Copy");
+        assertOffered(editor, rack, ofStage, Set.of("Delete"));
+        assertOffered(editor, rack.getBaseRow(), ofStage, Set.of("Lengthen Row by a Tooth", "Shorten Row by a Tooth"));
+        assertOffered(editor, rack.getBaseRow().getWorn().get(0), ofStage, Set.of("Delete"));
+        assertOffered(editor, axis.getTargets().get(0), Set.of("Place", "Add Stage Above", "Duplicate", "Move Up", "Move Down"),
+                Set.of("Delete"));
+    }
+
+    private static void assertOffered(IEditorPart editor, Object element, Set<String> usual, Set<String> more) {
+        Set<String> expected = new TreeSet<>(usual);
+        expected.addAll(more);
+        assertEquals(expected, new TreeSet<>(offered(editor, element)), element.toString());
+    }
+
+    /** What can be chosen in the context menu besides what is so always. */
+    private static Set<String> offered(IEditorPart editor, Object element) {
+        editor.getEditorSite().getSelectionProvider().setSelection(new StructuredSelection(element));
+        Desk.settle();
+        Menu menu = Desk.canvas().getMenu();
+        menu.notifyListeners(SWT.Show, new Event());
+        Desk.settle();
+        Set<String> offered = Arrays.stream(menu.getItems()).filter(MenuItem::isEnabled).map(item -> Desk.plain(item.getText()))
+                .filter(text -> !text.isEmpty()).collect(Collectors.toSet());
+        menu.notifyListeners(SWT.Hide, new Event());
+        Desk.settle();
+        offered.removeAll(Set.of("Paste", "Zoom In", "Zoom Out", "Fit to Window", "Copy Drawing as Picture"));
+        return offered;
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IPageLayout;
@@ -46,6 +47,13 @@ class OutlineTest {
     @AfterEach
     void close() {
         Desk.closeAll();
+    }
+
+    @Test
+    void saysWhatWouldBeThereWhileNothingIsOpen() {
+        Desk.closeAll();
+        Desk.until("it says so", () -> Desk.controls(Desk.shell(), control -> control instanceof Label label
+                && label.isVisible() && label.getText().contains("its parts are listed here")).size() == 1);
     }
 
     private static TreeItem item(TreeItem[] items, String begins) {

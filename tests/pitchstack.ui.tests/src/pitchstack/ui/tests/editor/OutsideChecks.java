@@ -30,8 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 import pitchstack.ui.editor.pictures.PrintedPage;
 
 /**
- * The drawing on the clipboard and on paper, and files dragged in. Run by name ({@code -Dtest=OutsideChecks}) and not with
- * all tests: after them, keys that other tests post no longer arrive on a screen without a window manager.
+ * The drawing on the clipboard and on paper, and files dragged in. Run in a window of their own: after them, keys that
+ * other tests post no longer arrive on a screen without a window manager.
  */
 class OutsideChecks {
     private static final int FEW_COLOURS = 20;
@@ -68,7 +68,7 @@ class OutsideChecks {
         assertTrue(colours.size() > FEW_COLOURS, "something is drawn: " + colours.size() + " colours");
     }
 
-    /** On a computer without any printer a sentence says so, and names another way. */
+    /** On a computer without any printer a sentence says so, and names another way. The choice of what to print is there. */
     @Test
     void showsThePageBeforeItIsPrinted() throws IOException {
         Desk.open(file("fence.pitchstack"));
@@ -77,25 +77,18 @@ class OutsideChecks {
                 : ".*No printer is set up.*copy the drawing as a picture.*"), said);
     }
 
-    /**
-     * Printed into a file by the system. It is asked for a name, and where it does not listen takes one of its own in the
-     * working directory.
-     */
+    /** Printed into the file that is named. */
     @Test
     void printsOnePage() throws IOException {
         PrinterData printer = Stream.of(Printer.getPrinterList()).filter(data -> data.driver.contains("File")).findFirst()
                 .orElseThrow(() -> new AssertionError("the window system cannot print into a file"));
         Path paper = folder.resolve("paper.pdf");
-        Path other = Path.of("output.pdf").toAbsolutePath();
-        Files.deleteIfExists(other);
         printer.printToFile = true;
-        printer.fileName = paper.toUri().toString();
+        printer.fileName = paper.toString();
         new PrintedPage(new ImageData(400, 200, 24, new PaletteData(0xff0000, 0xff00, 0xff)), "test")
                 .print(printer);
-        Desk.until("the page is written", () -> sizeOf(paper) > 500 || sizeOf(other) > 500);
-        Path written = Files.exists(paper) ? paper : other;
-        String text = Files.readString(written, StandardCharsets.ISO_8859_1);
-        Files.deleteIfExists(other);
+        Desk.until("the page is written", () -> sizeOf(paper) > 500);
+        String text = Files.readString(paper, StandardCharsets.ISO_8859_1);
         assertTrue(text.startsWith("%PDF"), "a page description");
         assertTrue(text.contains("/Subtype /Image"), "with the drawing on it");
     }

@@ -31,7 +31,7 @@ import pitchstack.ui.views.preferences.WindowColours;
 
 /** Eyes and fingers of a person at the window: waits, finds controls, presses real keys, and keeps pictures. */
 public final class Hands {
-    private static final long PATIENCE_MS = 5000;
+    private static final long PATIENCE_MS = 15_000;
 
     private final Display display = Display.getCurrent();
 

@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Shell;
 /** A dialog that holds up whoever opened it, filled in by a person meanwhile. */
 final class Modal {
     private static final int EVERY_MS = 100;
-    private static final int TRIES = 150;
+    private static final int TRIES = 300;
 
     private final Hands hands;
     private Throwable fault;

@@ -9,18 +9,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.swt.widgets.Canvas;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,8 +47,14 @@ class TableMenuTest {
         bench.view("pitchstack.ui.views.target");
     }
 
+    /** A control of a view that has just been opened. */
+    private <T extends Control> T seen(Class<T> kind, Predicate<T> which) {
+        hands.until("it is seen", () -> !hands.all(bench.shell(), kind, which.and(Control::isVisible)).isEmpty());
+        return hands.the(bench.shell(), kind, which);
+    }
+
     private Table table(String firstColumn, int columns) {
-        return hands.the(bench.shell(), Table.class, t -> t.getColumnCount() == columns
+        return seen(Table.class, t -> t.getColumnCount() == columns
                 && t.getColumn(0).getText().equals(firstColumn));
     }
 
@@ -111,7 +119,7 @@ class TableMenuTest {
     @Test
     void offersWhatCanBeDoneWithMarks() {
         bench.view("pitchstack.ui.views.wear");
-        Table marks = hands.the(bench.shell(), Table.class, t -> Stream.of(t.getColumns())
+        Table marks = seen(Table.class, t -> Stream.of(t.getColumns())
                 .anyMatch(column -> column.getText().equals("Note")) && t.getItemCount() == 1);
         marks.select(0);
         marks.notifyListeners(SWT.Selection, new Event());
@@ -125,7 +133,7 @@ class TableMenuTest {
     @Test
     void offersWhatCanBeDoneWithRowsOfTheList() {
         bench.view("pitchstack.ui.views.list");
-        Table list = hands.the(bench.shell(), Table.class, t -> t.getColumnCount() == 11);
+        Table list = seen(Table.class, t -> t.getColumnCount() == 11);
         list.select(0);
         list.notifyListeners(SWT.Selection, new Event());
         assertTrue(entries(list).containsAll(List.of("Show in Drawing", "Edit", "Duplicate", "Delete", "Copy with Answers")),
@@ -138,18 +146,22 @@ class TableMenuTest {
     @Test
     void asksForThePositionUnderThePointerOnTheStrip() {
         bench.view("pitchstack.ui.views.coverage");
-        Canvas strip = hands.the(bench.shell(), Canvas.class, c -> c.getClass() == Canvas.class && c.getMenu() != null);
+        Canvas strip = seen(Canvas.class, c -> c.getClass() == Canvas.class && c.getMenu() != null);
+        hands.until("it is worked out", () -> !hands.all(bench.shell(), Label.class, l -> l.isVisible()
+                && l.getText().contains("is reached within")).isEmpty());
         hands.until("the strip is drawn", () -> {
             point(strip);
-            return entries(strip).stream().anyMatch(entry -> entry.matches("Plan a Move to \\d.* in"));
+            return entries(strip).get(0).matches("Plan a Move to \\d.* in");
         });
         String entry = entries(strip).get(0);
         String position = entry.replace("Plan a Move to ", "");
         choose(strip, "Copy Position");
         assertEquals(position, clip());
         choose(strip, entry);
-        hands.until("it is asked for", () -> !hands.all(bench.shell(), Text.class,
-                t -> t.isVisible() && t.getText().equals(position)).isEmpty());
+        double inches = Double.parseDouble(position.replace(" in", ""));
+        assertEquals(48, inches, 0.5, "the middle of 96 in");
+        hands.until("it is asked for", () -> hands.all(bench.shell(), Text.class, t -> t.isVisible()
+                && t.getText().matches("[\\d.]+") && Double.parseDouble(t.getText()) == inches).size() == 1);
         assertFalse(entries(strip).contains("(Show All)"));
     }
 

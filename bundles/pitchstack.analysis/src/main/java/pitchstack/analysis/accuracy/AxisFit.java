@@ -40,9 +40,9 @@ public record AxisFit(RunReading run, FitOutcome outcome, List<Setting> proposal
         if (run.readings().isEmpty()) {
             return new AxisFit(run, new FitOutcome.TooFew(0, 2 + run.stages().size()), proposals(run, home), List.of());
         }
-        // The residuals say how large the scatter is: an instrument's own uncertainty leaves out how the rows seat.
+        // An instrument's own uncertainty leaves out how rows seat, and repeats of a setting share the errors of its teeth.
         FitOutcome outcome = PitchFit.of(run.stages(), run.readings(),
-                new FitOptions(FitOptions.Scatter.FROM_RESIDUALS, run.instrumentScale()));
+                new FitOptions(FitOptions.Scatter.BETWEEN_SETTINGS, run.instrumentScale()));
         List<IndexErrorMap> maps = new ArrayList<>();
         if (outcome instanceof PitchFit fit) {
             for (int j = 0; j < run.stages().size(); j++) {

@@ -9,6 +9,7 @@ import pitchstack.core.accuracy.budget.Distribution;
 import pitchstack.core.accuracy.budget.Method;
 import pitchstack.core.accuracy.budget.Persistence;
 import pitchstack.core.accuracy.total.Cause;
+import pitchstack.core.units.TrueMinus;
 
 /**
  * One line of a budget as window and command line show it.
@@ -64,12 +65,12 @@ public record BudgetLine(Optional<Cause> cause, Contribution input, double share
         double u = input.standardUncertainty();
         double c = input.sensitivity();
         Cause.Per per = c == 1 ? Cause.Per.RESULT : cause.map(Cause::per).orElse(Cause.Per.RESULT);
-        return switch (per) {
+        return TrueMinus.in(switch (per) {
             case RESULT -> Words.size(u, rotary) + " × " + String.format(Locale.ROOT, "%.3g", c);
             case PITCH -> String.format(Locale.ROOT, "%.1f ppm × %s", u / PPM, way(c, rotary));
             case KELVIN -> String.format(Locale.ROOT, "%.2f K × %s/K", u, Words.size(c, rotary));
             case PER_KELVIN -> String.format(Locale.ROOT, "%.2f ppm/K × %.1f mm·K", u / PPM, c * MM);
-        };
+        });
     }
 
     private static String way(double si, boolean rotary) {

@@ -33,8 +33,9 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
         double stiffness = pair(form).flankNPerM(ToothForms.variant(stage, title, form, notes));
         notes.assume(Materials.stiffness(base));
         notes.assume(Materials.stiffness(rider));
-        notes.assume(String.format(Locale.ROOT, "%s: a pair of teeth gives way by bending, shear and its ground, %.0f N/mm along"
-                + " the flank's normal for a force at the pitch line; creep, which softens plastics further, is left out.", title,
+        notes.assume(String.format(Locale.ROOT, "%s: a pair of teeth gives way by bending, shear and its ground, %.0f"
+                + " N/mm along the flank's normal for a force at the pitch line; creep, which softens plastics further,"
+                + " is left out.", title,
                 stiffness / 1e3));
         return Optional.of(new Hold(stiffness, form.flankAngleRad(), preload.getAsDouble(), friction()));
     }
@@ -58,8 +59,8 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
             return given.getAsDouble();
         }
         double usual = Believed.FACE_WIDTH_MODULES * pitchM / Math.PI;
-        notes.assume(String.format(Locale.ROOT, "%s: a row without a face width counts as ten modules wide, %.0f mm.", title,
-                usual * 1e3));
+        notes.assume(String.format(Locale.ROOT, "%s: a row without a face width counts as ten modules wide, %.0f mm.",
+                title, usual * 1e3));
         return usual;
     }
 
@@ -72,7 +73,8 @@ record HoldReader(Stage stage, String title, double pitchM, Material base, Mater
         boolean plastic = base.plastic() || rider.plastic();
         double usual = plastic ? Believed.PLASTIC_FRICTION : Believed.METAL_FRICTION;
         notes.assume(title + ": no friction is given; " + usual + " is taken, "
-                + (plastic ? "as measured of dry printed plastic." : "as of oiled metal, common practice without a source."));
+                + (plastic ? "as measured of dry printed plastic." : "as of oiled metal, common practice without a"
+                + " source."));
         return usual;
     }
 }

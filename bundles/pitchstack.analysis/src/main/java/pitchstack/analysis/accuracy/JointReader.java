@@ -31,17 +31,18 @@ public final class JointReader {
         StageSpec spec = analysis.spec().stages().get(place);
         String title = spec.title(place);
         double pitchM = Si.of(spec.pitch(), analysis.spec().scale());
-        RowReader below = new RowReader(new RowFacts(positioner, stage, stage.getBaseRow(), title + ", base row", pitchM, false,
-                notes));
-        RowReader above = new RowReader(new RowFacts(positioner, stage, stage.getRiderRow(), title + ", rider row", pitchM, false,
-                notes));
+        RowReader below = new RowReader(new RowFacts(positioner, stage, stage.getBaseRow(), title + ", base row",
+                pitchM, false, notes));
+        RowReader above = new RowReader(new RowFacts(positioner, stage, stage.getRiderRow(), title + ", rider row",
+                pitchM, false, notes));
         Material base = below.material();
         Material rider = above.material();
         HoldReader hold = new HoldReader(stage, title, pitchM, base, rider, notes);
         ToothForm form = hold.form();
         notes.assume(Materials.stiffness(base));
         notes.assume(Materials.stiffness(rider));
-        return Optional.of(new JointTeeth(title, hold.pair(form), ToothForms.variant(stage, title, form, notes), below.read(),
+        return Optional.of(new JointTeeth(title, hold.pair(form), ToothForms.variant(stage, title, form, notes),
+                below.read(),
                 above.read(), notes.number(title + ": the preload", stage.getPreloadN()), hold.friction(), base, rider,
                 notes.assumptions()));
     }

@@ -5,8 +5,10 @@ import static pitchstack.analysis.accuracy.RowFacts.text;
 
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import pitchstack.core.accuracy.fit.Estimate;
 import pitchstack.core.accuracy.fit.PrintScale;
 import pitchstack.core.accuracy.rack.RackTolerance;
 import pitchstack.core.accuracy.total.RowLength;
@@ -89,10 +91,17 @@ record RowLengths(RowFacts facts) {
         }
         PrintScales scales = PrintScales.of(found.get());
         scales.unreadable().forEach(facts.notes()::refuse);
-        // The file does not say which way the row lay on the bed.
-        return facts.rotary() ? skew(scales) : scales.byDirection().values().stream()
-                .map(scale -> doubt(scale.scale().value(), scale.scale().uncertainty(), scale.scale().isSignificant()))
-                .max(Comparator.naturalOrder());
+        return facts.rotary() ? skew(scales) : scales.byDirection().entrySet().stream()
+                .min(Comparator.comparingDouble(one -> one.getValue().scale().uncertainty())).map(this::along);
+    }
+
+    /** The file does not say which way a row lay on the bed; long spans, which tell most, are measured along rows. */
+    private double along(Map.Entry<BedDirection, PrintScale> best) {
+        Estimate scale = best.getValue().scale();
+        facts.notes().assume(String.format(Locale.ROOT, "Print set-up “%s”: its rows are taken to lie along %s, where its spans tell"
+                + " most: %+.0f ± %.0f ppm (1 σ).", facts.row().getPrintSetup(), best.getKey().getLiteral(), scale.value() / PPM,
+                scale.uncertainty() / PPM));
+        return doubt(scale.value(), scale.uncertainty(), scale.isSignificant());
     }
 
     /** A sector that is too large all over keeps its angles; only a difference between x and y changes them. */

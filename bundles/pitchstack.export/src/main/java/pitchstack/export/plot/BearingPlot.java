@@ -61,12 +61,14 @@ public record BearingPlot(List<Point> points, double nowN, PlotUnit errorUnit) i
     public String description() {
         Point first = points.get(0);
         Point last = points.get(points.size() - 1);
-        return "Preload against the flanks that bear and the error of the seat. From " + said(first) + " to " + said(last)
+        return "Preload against the flanks that bear and the error of the seat. From " + said(first) + " to "
+                + said(last)
                 + ".";
     }
 
     private String said(Point p) {
-        return Figures.of(p.preloadN(), 3) + " N, where " + Figures.of(PERCENT * p.bearing(), 3) + " % bear and the error is ±"
+        return Figures.of(p.preloadN(), 3) + " N, where " + Figures.of(PERCENT * p.bearing(), 3)
+                + " % bear and the error is ±"
                 + Figures.of(errorUnit.of(p.errorM()), 2) + " " + errorUnit.symbol();
     }
 }

@@ -22,7 +22,8 @@ public final class Figures {
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
         int beforePoint = rounded.precision() - rounded.scale();
-        return TrueMinus.in(rounded.setScale(Math.max(0, digits - beforePoint), RoundingMode.UNNECESSARY).toPlainString());
+        return TrueMinus.in(rounded.setScale(Math.max(0, digits - beforePoint), RoundingMode.UNNECESSARY)
+                .toPlainString());
     }
 
     /** A part as whole percents, or as less than one where it is: 56 %, 0.3 %. */

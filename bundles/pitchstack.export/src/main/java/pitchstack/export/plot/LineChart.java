@@ -23,6 +23,7 @@ final class LineChart {
     private static final float LINE = 2f;
     private static final float HAIR = 1f;
     private static final float DASH = 6f;
+    private static final int APART_DASHES = 4;
     private static final double GRID_PART = 0.15;
     private static final double BORDER_PART = 0.5;
     private static final double PLOT_PART = 0.97;
@@ -50,21 +51,23 @@ final class LineChart {
         Palette p = look.palette();
         Font font = font(look);
         s.setBaseFont(font).setChartBackgroundColor(new Color(p.ground())).setChartFontColor(new Color(p.text()));
-        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground())).setLegendBorderColor(new Color(p.ground()))
+        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground()))
+                .setLegendBorderColor(new Color(p.ground()))
                 .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
                 .setLegendPadding((int) (look.textPt() * LEGEND_PART));
         s.setPlotBackgroundColor(new Color(p.ground())).setPlotBorderColor(p.faint(p.text(), BORDER_PART))
                 .setPlotContentSize(PLOT_PART).setChartPadding((int) (look.textPt() / 2))
                 .setMarkerSize((int) (look.textPt() * MARKER_PART));
-        s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2)).setPlotMargin(0)
+        s.setPlotGridLinesColor(p.faint(p.text(), GRID_PART)).setPlotGridLinesStroke(new BasicStroke(HAIR / 2))
+                .setPlotMargin(0)
                 .setAxisTitleFont(font).setAxisTickLabelsFont(font).setAxisTickLabelsColor(new Color(p.text()))
                 .setAxisTickMarksColor(p.faint(p.text(), BORDER_PART)).setLocale(Locale.ROOT);
         s.setxAxisTickLabelsFormattingFunction(Figures::plain);
         s.setyAxisTickLabelsFormattingFunction(Figures::plain);
         s.setXAxisTickMarkSpacingHint((int) (TICKS_APART * look.textPt()));
         s.setErrorBarsColorSeriesColor(true);
-        s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE, BasicStroke.CAP_BUTT,
-                BasicStroke.JOIN_ROUND, HAIR, new float[] {2, 2}, 0));
+        s.setAnnotationLineColor(new Color(p.mark())).setAnnotationLineStroke(new BasicStroke(LINE,
+                BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {2, 2}, 0));
     }
 
     static Font font(PlotLook look) {
@@ -79,20 +82,10 @@ final class LineChart {
         return chart.getStyler();
     }
 
-    /**
-     * A line without marks. Where points stand evenly XChart writes numbers at them, however odd these are; with one more, on
-     * the line between the first two, they do not, and it takes round numbers.
-     */
+    /** A line without marks. */
     XYSeries line(String name, double[] x, double[] y, int colour, boolean dashed) {
-        return marked(name, oneMore(x), oneMore(y), null, colour, dashed, SeriesMarkers.NONE);
-    }
-
-    private static double[] oneMore(double[] values) {
-        double[] more = new double[values.length + 1];
-        System.arraycopy(values, 0, more, 1, values.length);
-        more[0] = values[0];
-        more[1] = values[0] + (values[1] - values[0]) / 3;
-        return more;
+        double[][] points = EvenLine.prepared(x, y, dashed ? APART_DASHES * DASH : 0, look);
+        return marked(name, points[0], points[1], null, colour, dashed, SeriesMarkers.NONE);
     }
 
     /**
@@ -150,7 +143,8 @@ final class LineChart {
     }
 
     private static BasicStroke stroke(boolean dashed) {
-        return dashed ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {DASH, DASH / 2}, 0)
+        return dashed ? new BasicStroke(LINE, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, HAIR, new float[] {DASH,
+                DASH / 2}, 0)
                 : new BasicStroke(LINE, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 

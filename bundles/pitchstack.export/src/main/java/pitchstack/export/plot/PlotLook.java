@@ -19,7 +19,8 @@ public record PlotLook(int width, int height, double scale, float textPt, Palett
     /** Checks the numbers. */
     public PlotLook {
         if (width < LEAST || height < LEAST || !(scale > 0 && textPt > 0)) {
-            throw new IllegalArgumentException("No chart of " + width + " x " + height + " at " + scale + " with text of "
+            throw new IllegalArgumentException("No chart of " + width + " x " + height + " at " + scale
+                    + " with text of "
                     + textPt);
         }
     }

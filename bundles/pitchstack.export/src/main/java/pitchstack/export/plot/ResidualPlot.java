@@ -33,7 +33,8 @@ public record ResidualPlot(List<Point> points, PlotUnit positionUnit, PlotUnit e
 
     @Override
     public Picture draw(PlotLook look) {
-        LineChart chart = new LineChart(look, "Position, " + positionUnit.symbol(), "Left by the fit, " + errorUnit.symbol());
+        LineChart chart = new LineChart(look, "Position, " + positionUnit.symbol(), "Left by the fit, "
+                + errorUnit.symbol());
         double low = points.stream().mapToDouble(p -> positionUnit.of(p.positionM())).min().orElseThrow();
         double high = points.stream().mapToDouble(p -> positionUnit.of(p.positionM())).max().orElseThrow();
         Palette palette = look.palette();
@@ -57,7 +58,8 @@ public record ResidualPlot(List<Point> points, PlotUnit positionUnit, PlotUnit e
     public String description() {
         double largest = points.stream().mapToDouble(p -> Math.abs(p.residualM())).max().orElseThrow();
         long outliers = points.stream().filter(Point::outlier).count();
-        return "What the fit leaves of " + points.size() + " readings, at most " + Figures.of(errorUnit.of(largest), 2) + " "
+        return "What the fit leaves of " + points.size() + " readings, at most " + Figures.of(errorUnit.of(largest), 2)
+                + " "
                 + errorUnit.symbol() + "; " + (outliers == 0 ? "none is" : outliers == 1 ? "one is" : outliers + " are")
                 + " farther off than chance explains.";
     }

@@ -22,17 +22,20 @@ public record RunPlot(Positioning run, PlotUnit positionUnit, PlotUnit errorUnit
     @Override
     public Picture draw(PlotLook look) {
         LineChart chart = new LineChart(look, "Target, " + positionUnit.symbol(), "Deviation, " + errorUnit.symbol());
-        add(chart, "From below, mean ± 2s", TargetFigures::up, look.palette().first(), false, SeriesMarkers.TRIANGLE_UP);
-        add(chart, "From above, mean ± 2s", TargetFigures::down, look.palette().second(), true, SeriesMarkers.TRIANGLE_DOWN);
+        add(chart, "From below, mean ± 2s", TargetFigures::up, look.palette().first(), false,
+                SeriesMarkers.TRIANGLE_UP);
+        add(chart, "From above, mean ± 2s", TargetFigures::down, look.palette().second(), true,
+                SeriesMarkers.TRIANGLE_DOWN);
         double[] x = run.targets().stream().mapToDouble(t -> positionUnit.of(t.targetM())).sorted().toArray();
-        List<Spread> spreads = run.targets().stream().flatMap(t -> Stream.concat(t.up().stream(), t.down().stream())).toList();
+        List<Spread> spreads = run.targets().stream().flatMap(t -> Stream.concat(t.up().stream(), t.down().stream()))
+                .toList();
         chart.show(x[0], x[x.length - 1], errorUnit.of(spreads.stream().mapToDouble(Spread::lowM).min().orElseThrow()),
                 errorUnit.of(spreads.stream().mapToDouble(Spread::highM).max().orElseThrow()));
         return chart.draw();
     }
 
-    private void add(LineChart chart, String name, Function<TargetFigures, Optional<Spread>> side, int colour, boolean dashed,
-            Marker marker) {
+    private void add(LineChart chart, String name, Function<TargetFigures, Optional<Spread>> side, int colour,
+            boolean dashed, Marker marker) {
         List<TargetFigures> visited = run.targets().stream().filter(t -> side.apply(t).isPresent()).toList();
         if (visited.isEmpty()) {
             return;

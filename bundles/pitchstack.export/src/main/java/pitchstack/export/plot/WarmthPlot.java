@@ -36,10 +36,10 @@ public record WarmthPlot(List<Point> points, double nowC, PlotUnit errorUnit, bo
     public Picture draw(PlotLook look) {
         LineChart chart = new LineChart(look, "Temperature, °C", "Moved, " + errorUnit.symbol());
         double[] x = values(Point::celsius);
-        chart.band("Band", x, values(p -> errorUnit.of(p.movedM() - p.withinM())), values(p -> errorUnit.of(p.movedM() + p.withinM())),
-                look.palette().first(), BAND_PART);
-        chart.line(againstWork ? "Carriage against the work, with what is not known (95 %)"
-                : "Carriage, with what is not known (95 %)", x, values(p -> errorUnit.of(p.movedM())), look.palette().first(), false);
+        chart.band("Band", x, values(p -> errorUnit.of(p.movedM() - p.withinM())),
+                values(p -> errorUnit.of(p.movedM() + p.withinM())), look.palette().first(), BAND_PART);
+        chart.line(againstWork ? "Against the work; band 95 %" : "Carriage; band 95 %", x,
+                values(p -> errorUnit.of(p.movedM())), look.palette().first(), false);
         chart.styler().setXAxisMin(x[0]).setXAxisMax(x[x.length - 1]);
         if (nowC >= x[0] && nowC <= x[x.length - 1]) {
             chart.mark(nowC);

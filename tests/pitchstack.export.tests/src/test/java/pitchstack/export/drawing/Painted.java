@@ -22,7 +22,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
 /** Pictures in shades of grey, and how they differ. */
-final class Painted {
+public final class Painted {
     /** Edges are painted in shades of grey, by each painter in its own way; a dot may be as dark a little to the side. */
     private static final int REACH = 1;
     private static final int DARK = 90;
@@ -32,7 +32,7 @@ final class Painted {
     }
 
     /** A PDF by PDFBox. */
-    static BufferedImage pdf(byte[] bytes, float dotsPerInch) throws IOException {
+    public static BufferedImage pdf(byte[] bytes, float dotsPerInch) throws IOException {
         try (PDDocument document = Loader.loadPDF(bytes)) {
             return new PDFRenderer(document).renderImageWithDPI(0, dotsPerInch, ImageType.GRAY);
         }
@@ -55,7 +55,8 @@ final class Painted {
         return image;
     }
 
-    static int dark(BufferedImage image) {
+    /** How many dots are dark. */
+    public static int dark(BufferedImage image) {
         int dark = 0;
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
@@ -66,7 +67,7 @@ final class Painted {
     }
 
     /** Dots that are dark in one picture and light all around in the other. */
-    static int missing(BufferedImage one, BufferedImage other) {
+    public static int missing(BufferedImage one, BufferedImage other) {
         int missing = 0;
         for (int y = REACH; y < one.getHeight() - REACH; y++) {
             for (int x = REACH; x < one.getWidth() - REACH; x++) {

@@ -77,11 +77,12 @@ class PlotTest {
     @Test
     void drawsBarsAsLongAsTheSharesTheLargestFirst() {
         Picture picture = Samples.budget().draw(SMALL);
-        List<Integer> lengths = IntStream.range(0, 200).map(y -> run(picture, y, Palette.LIGHT.first())).filter(n -> n > 12)
+        List<Integer> lengths = IntStream.range(0, 200).map(y -> run(picture, y, Palette.LIGHT.first())).filter(n ->
+                n > 12)
                 .distinct().boxed().toList();
         assertEquals(9.0 / 4, (double) lengths.get(0) / lengths.get(1), 0.05, "of the two filled bars: " + lengths);
-        assertEquals("Parts of the uncertainty, as parts of its square: Fine row 56 %, repeats; Rack 25 %, repeats; Seat 19 %,"
-                + " differs each time; all of it 100 %.", Samples.budget().description());
+        assertEquals("Parts of the uncertainty, as parts of its square: Fine row 56 %, repeats; Rack 25 %, repeats;"
+                + " Seat 19 %, differs each time; all of it 100 %.", Samples.budget().description());
     }
 
     /** The mark moves as far as the preload: from 25 to 75 N of 100 is half the axis. */
@@ -97,17 +98,18 @@ class PlotTest {
     /** The hand example of ISO 230-2's definitions: means 2, 1 from below and 0, 5 from above, s = √2 µm each. */
     @Test
     void saysMeansAndSpreadsOfARun() {
-        assertEquals("Deviation at 2 targets. At 0 mm: from below 2.00 ± 2.8 µm from above 0 ± 2.8 µm. At 1.000 mm: from below"
-                + " 1.00 ± 2.8 µm from above 5.00 ± 2.8 µm.", Samples.run().description());
+        assertEquals("Deviation at 2 targets. At 0 mm: from below 2.00 ± 2.8 µm from above 0 ± 2.8 µm. At 1.000 mm:"
+                + " from below 1.00 ± 2.8 µm from above 5.00 ± 2.8 µm.", Samples.run().description());
     }
 
     @Test
     void saysWhereTheErrorIsLargestAndWhatIsLeftOfAFit() {
-        assertEquals("Error along the travel. It is smallest at 0 mm: ±20 µm, of which ±12 µm differs each time, and largest at"
-                + " 1000 mm: ±70 µm, of which ±12 µm differs each time.", Samples.travel(0).description());
+        assertEquals("Error along the travel. It is smallest at 0 mm: ±20 µm, of which ±12 µm differs each time, and"
+                + " largest at 1000 mm: ±70 µm, of which ±12 µm differs each time.", Samples.travel(0).description());
         assertEquals("What the fit leaves of 12 readings, at most 6.0 µm; one is farther off than chance explains.",
                 Samples.residuals().description());
-        assertEquals("Movement with warmth. At 15.0 °C −20 ± 8.0 µm. At 28.0 °C 32 ± 8.0 µm.", Samples.warmth().description());
+        assertEquals("Movement with warmth. At 15.0 °C −20 ± 8.0 µm. At 28.0 °C 32 ± 8.0 µm.", Samples.warmth()
+                .description());
     }
 
     @Test
@@ -131,7 +133,8 @@ class PlotTest {
     }
 
     private static int markedColumn(Picture picture) {
-        return IntStream.range(0, picture.width()).boxed().max((a, b) -> Long.compare(marked(picture, a), marked(picture, b)))
+        return IntStream.range(0, picture.width()).boxed().max((a, b) -> Long.compare(marked(picture, a),
+                marked(picture, b)))
                 .orElseThrow();
     }
 

@@ -42,14 +42,16 @@ class Plots {
 
     @Test
     void ofTheSlidePlate() throws IOException {
-        Positioner plate = StackFile.load(Path.of("../../bundles/pitchstack.help/examples/slide-plate.pitchstack"));
+        Positioner plate = StackFile.load(Path.of("../../bundles/pitchstack.help/examples/slide-plate.pitchstack"))
+                .positioner();
         AxisAnalysis analysis = AxisAnalysis.of(plate, plate.getAxes().get(0));
         AxisBudget budget = new AxisBudget(AccuracyReader.read(plate, analysis));
         Setting now = analysis.current();
         keep("accuracy-budget", new BudgetBars(budget.at(now).result()));
         List<TravelPlot.Point> points = budget.along(now, budget.longestStage(), POINTS).stream()
                 .sorted(Comparator.comparingLong((TravelPoint p) -> p.figures().position()))
-                .map(p -> new TravelPlot.Point(Si.of(p.figures().position(), analysis.spec().scale()), p.figures().expandedM(),
+                .map(p -> new TravelPlot.Point(Si.of(p.figures().position(), analysis.spec().scale()), p.figures()
+                .expandedM(),
                         p.figures().result().factor() * p.figures().result().varying())).toList();
         keep("accuracy-travel", new TravelPlot(points, Si.of(analysis.spec().position(now), analysis.spec().scale()),
                 PlotUnit.MM, PlotUnit.UM));
@@ -59,7 +61,8 @@ class Plots {
     @Test
     void ofPreload() throws IOException {
         ToothForm form = ToothForm.basicRack(5e-3 / Math.PI, 10e-3);
-        Joint solid = new Joint(ToothPair.alike(form, Material.PLA.elasticity(), true), ToothVariant.SOLID, 20, 20, 42e-6, 0.6);
+        Joint solid = new Joint(ToothPair.alike(form, Material.PLA.elasticity(), true), ToothVariant.SOLID, 20, 20,
+                42e-6, 0.6);
         double slotM = form.thicknessM(form.dedendumM()) / 4;
         keep("accuracy-preload-solid", bearing(solid));
         keep("accuracy-preload-slotted", bearing(solid.with(new ToothVariant(slotM, true, 0))));

@@ -4,6 +4,7 @@ package pitchstack.core.accuracy.budget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -42,7 +43,8 @@ public final class Budget {
             correlations.setEntry(pair.second(), pair.first(), pair.coefficient());
         }
         if (!correlated.isEmpty()) {
-            requirePossible();
+            requirePossible(correlated.stream().flatMapToInt(pair -> IntStream.of(pair.first(), pair.second())).distinct()
+                    .toArray());
         }
     }
 
@@ -53,8 +55,10 @@ public final class Budget {
         }
     }
 
-    private void requirePossible() {
-        for (double eigenvalue : new EigenDecompositionSymmetric(correlations).getEigenvalues()) {
+    /** Only inputs that are correlated can contradict each other. */
+    private void requirePossible(int[] inputs) {
+        RealMatrix part = correlations.getSubMatrix(inputs, inputs);
+        for (double eigenvalue : new EigenDecompositionSymmetric(part).getEigenvalues()) {
             if (eigenvalue < -ROUNDING * contributions.size()) {
                 throw new IllegalArgumentException("These correlations contradict each other: their matrix has the "
                         + "eigenvalue " + eigenvalue);

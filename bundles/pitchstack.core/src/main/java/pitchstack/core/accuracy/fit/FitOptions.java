@@ -16,6 +16,12 @@ public record FitOptions(Scatter scatter, double instrumentScale) {
     public enum Scatter {
         /** The uncertainties of the readings are only in the right proportion; how large they are the residuals say. */
         FROM_RESIDUALS,
+        /**
+         * As from the residuals, but repeats of a setting share an error that comes back, as its teeth make, so that only
+         * the means of settings tell how large the scatter of a pitch is. Where there are too few settings for that, as
+         * from the residuals.
+         */
+        BETWEEN_SETTINGS,
         /** The uncertainties of the readings are right as they stand. */
         AS_STATED
     }

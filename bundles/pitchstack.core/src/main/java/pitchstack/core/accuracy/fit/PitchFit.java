@@ -19,6 +19,7 @@ public final class PitchFit implements FitOutcome {
     private final List<StageScale> stages;
     private final FitOptions options;
     private final List<Residual> residuals;
+    private final SettingScatter scatter;
 
     private PitchFit(LinearFit fit, Design design, List<StageScale> stages, FitOptions options, List<Reading> readings) {
         this.fit = fit;
@@ -26,6 +27,7 @@ public final class PitchFit implements FitOutcome {
         this.stages = stages;
         this.options = options;
         residuals = Residuals.of(readings, fit);
+        scatter = SettingScatter.of(residuals, 1 + stages.size(), fit.freedom());
     }
 
     /**
@@ -68,7 +70,7 @@ public final class PitchFit implements FitOutcome {
      */
     public double correlation(int one, int other) {
         double shared = options.instrumentScale() * options.instrumentScale();
-        double covariance = variance() * fit.inverse().getEntry(Design.column(one), Design.column(other)) + shared;
+        double covariance = variance(Design.column(one)) * fit.inverse().getEntry(Design.column(one), Design.column(other)) + shared;
         return covariance / (correction(one).uncertainty() * correction(other).uncertainty());
     }
 
@@ -76,7 +78,7 @@ public final class PitchFit implements FitOutcome {
     public double[][] covariances() {
         double shared = options.instrumentScale() * options.instrumentScale();
         RealMatrix corrections = fit.inverse().getSubMatrix(1, stages.size(), 1, stages.size());
-        return corrections.scalarMultiply(variance()).scalarAdd(shared).getData();
+        return corrections.scalarMultiply(variance(Design.column(0))).scalarAdd(shared).getData();
     }
 
     /** What the fit leaves of each reading, in the order of the run. */
@@ -115,14 +117,39 @@ public final class PitchFit implements FitOutcome {
         return IntStream.range(0, stages.size()).mapToObj(this::correction).toList();
     }
 
-    private double variance() {
-        return options.scatter() == FitOptions.Scatter.AS_STATED ? 1 : fit.chiSquare() / fit.freedom();
+    /** Whether the scatter of the pitches comes from the means of settings, as {@link FitOptions.Scatter} may ask for. */
+    public boolean isBetweenSettings() {
+        return options.scatter() == FitOptions.Scatter.BETWEEN_SETTINGS && scatter.isTold();
+    }
+
+    /** The reversal is told within each setting, everything else between them. */
+    private double variance(int column) {
+        if (options.scatter() == FitOptions.Scatter.AS_STATED) {
+            return 1;
+        }
+        if (!isBetweenSettings()) {
+            return fit.chiSquare() / fit.freedom();
+        }
+        return isReversal(column) ? scatter.within() : scatter.between();
+    }
+
+    private double freedom(int column) {
+        if (options.scatter() == FitOptions.Scatter.AS_STATED) {
+            return Double.POSITIVE_INFINITY;
+        }
+        if (!isBetweenSettings()) {
+            return fit.freedom();
+        }
+        return isReversal(column) ? scatter.withinFreedom() : scatter.betweenFreedom();
+    }
+
+    private boolean isReversal(int column) {
+        return design.hasReversal() && column == design.reversalColumn();
     }
 
     private Estimate estimate(int column, double shared) {
-        double own = Math.sqrt(variance()) * fit.knownUncertainty(column);
-        double known = options.scatter() == FitOptions.Scatter.AS_STATED ? Double.POSITIVE_INFINITY : fit.freedom();
-        List<Contribution> parts = new ArrayList<>(List.of(Contribution.observed("readings", own, known)));
+        double own = Math.sqrt(variance(column)) * fit.knownUncertainty(column);
+        List<Contribution> parts = new ArrayList<>(List.of(Contribution.observed("readings", own, freedom(column))));
         if (shared > 0) {
             parts.add(Contribution.believed("scale of the instrument", Distribution.NORMAL, shared));
         }

@@ -2,8 +2,8 @@
 package pitchstack.core.accuracy.teeth;
 
 /**
- * The teeth of a joint under a preload, by the law for many teeth with two flanks. Where neighbouring errors hang together,
- * as many teeth bear, but they average like fewer: the spread is that of the law times √(N/N_eff).
+ * The teeth of a joint under a preload, by the law for many teeth with two flanks. Where neighbouring errors hang
+ * together, as many teeth bear, but they average like fewer: the spread is that of the law times √(N/N_eff).
  *
  * @param pair a tooth against its mate
  * @param variant how the teeth are softened
@@ -12,7 +12,8 @@ package pitchstack.core.accuracy.teeth;
  * @param scatterM standard deviation of a flank along the travel, both rows together, above 0
  * @param friction its coefficient, at least 0
  */
-public record Joint(ToothPair pair, ToothVariant variant, int teeth, double independent, double scatterM, double friction) {
+public record Joint(ToothPair pair, ToothVariant variant, int teeth, double independent, double scatterM,
+        double friction) {
     /**
      * What a preload does.
      *
@@ -55,6 +56,7 @@ public record Joint(ToothPair pair, ToothVariant variant, int teeth, double inde
      * @param neighbours correlation of neighbouring errors, from 0 up to but not including 1
      */
     public Seating seating(double preloadN, double neighbours) {
-        return new Seating(teeth, pair.flankNPerM(variant), scatterM, pair.form().flankAngleRad(), preloadN, neighbours);
+        return new Seating(teeth, pair.flankNPerM(variant), scatterM, pair.form().flankAngleRad(), preloadN,
+                neighbours);
     }
 }

@@ -41,7 +41,7 @@ public record ToothPair(ToothForm form, Part below, Part above, boolean withBase
     }
 
     private ToothCompliance tooth(Part part, ToothVariant variant) {
-        return ToothCompliance.of(form, part.softened() ? variant : ToothVariant.SOLID, part.material(), form.dedendumM(),
-                withBase);
+        return ToothCompliance.of(form, part.softened() ? variant : ToothVariant.SOLID, part.material(),
+                form.dedendumM(), withBase);
     }
 }

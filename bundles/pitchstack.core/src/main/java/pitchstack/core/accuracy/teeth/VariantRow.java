@@ -49,7 +49,7 @@ public record VariantRow(ToothVariant variant, double stiffnessNPerM, double hal
         double most = law.preloadN(ONE_DEVIATION);
         // Fz/(2·N·sin α) along the normal of each flank that bears, cos α of it across the tooth.
         double across = most / (2 * teeth * ONE_DEVIATION * Math.tan(alpha));
-        return new VariantRow(variant, stiffness, law.preloadN(HALF), most, law.preloadN(TWO_DEVIATIONS), law.fullBearingN(),
-                across * pair.rootStressPaPerN(variant));
+        return new VariantRow(variant, stiffness, law.preloadN(HALF), most, law.preloadN(TWO_DEVIATIONS),
+                law.fullBearingN(), across * pair.rootStressPaPerN(variant));
     }
 }

@@ -32,8 +32,11 @@ public enum Cause {
     TEMPERATURE("Temperature", Per.KELVIN, "Growth of the rows slid along, less that of the work, for what is not known of the"
             + " temperature."),
     /** A coefficient of expansion. */
-    EXPANSION("Expansion of ", Per.PER_KELVIN, "What is not known of a coefficient of expansion, over the length of that material and"
-            + " the temperature above 20 °C; and, marked ×, over what is not known of the temperature."),
+    EXPANSION("Expansion of ", Per.PER_KELVIN, "What is not known of a coefficient of expansion, over the length of that material"
+            + " and the temperature above 20 °C."),
+    /** A coefficient of expansion and the temperature together. */
+    SECOND_ORDER("Expansion × temperature, ", Per.PITCH, "What is not known of a coefficient of expansion times what is not known"
+            + " of the temperature, over the length of that material: all that is left at 20 °C (JCGM 100, note of 5.1.2)."),
     /** The datum. */
     DATUM("Datum", Per.RESULT, "How well the position of all indices at 0 is known, as the file states.");
 

@@ -24,16 +24,16 @@ final class WarmthLines {
         List<Growth.Part> chain = GrowthChain.of(axis, setting);
         double doubtK = axis.temperature().uncertaintyK();
         double riseK = axis.temperature().overReferenceK();
-        double perK = chain.stream().mapToDouble(part -> part.lengthM() * part.expansion().perK()).sum();
+        double growthPerK = chain.stream().mapToDouble(part -> part.lengthM() * part.expansion().perK()).sum();
         List<Contribution> lines = new ArrayList<>();
-        lines.add(Contribution.believed(Cause.TEMPERATURE.name(""), Distribution.NORMAL, doubtK).times(perK)
+        lines.add(Contribution.believed(Cause.TEMPERATURE.name(""), Distribution.NORMAL, doubtK).times(growthPerK)
                 .that(Persistence.VARIES));
         for (Map.Entry<Expansion, Double> one : Growth.byMaterial(chain).entrySet()) {
             Expansion expansion = one.getKey();
-            String name = Cause.EXPANSION.name(String.format(Locale.ROOT, "%.1f ppm/K", expansion.perK() * 1e6));
-            lines.add(Contribution.believed(name, Distribution.NORMAL, expansion.uncertaintyPerK())
+            String perK = String.format(Locale.ROOT, "%.1f ppm/K", expansion.perK() * 1e6);
+            lines.add(Contribution.believed(Cause.EXPANSION.name(perK), Distribution.NORMAL, expansion.uncertaintyPerK())
                     .times(one.getValue() * riseK));
-            lines.add(Contribution.secondOrder(name + " × temperature", expansion.uncertaintyPerK(), doubtK)
+            lines.add(Contribution.secondOrder(Cause.SECOND_ORDER.name(perK), expansion.uncertaintyPerK(), doubtK)
                     .times(one.getValue()).that(Persistence.VARIES));
         }
         lines.removeIf(line -> line.amount() == 0);

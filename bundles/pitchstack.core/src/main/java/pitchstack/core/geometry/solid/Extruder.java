@@ -66,13 +66,14 @@ final class Extruder {
             }
         }
         holes.forEach(hole -> ring(hole, this::column, over));
-        face(Triangulation.of(rim, holes), over, Column::low, false);
+        List<Point[]> low = Triangulation.of(rim, holes);
+        face(low, over, Column::low, false);
         List<List<Point>> cut = new ArrayList<>(holes);
         for (Pocket pocket : pockets) {
             cut.add(Rings.reversed(pocket.rim()));
             engrave(pocket, over);
         }
-        face(Triangulation.of(rim, cut), over, Column::high, true);
+        face(pockets.isEmpty() ? low : Triangulation.of(rim, cut), over, Column::high, true);
     }
 
     private void engrave(Pocket pocket, Map<Point, Column> over) {

@@ -16,7 +16,7 @@ public final class RowSolid implements Solid {
     public static final double SAG_MM = 0.002;
     /** Depth of marks: two layers of 0.2 mm. Common practice, no source. */
     private static final double DEPTH_MM = 0.4;
-    private static final int TEETH_A_PIECE = 10;
+    private static final int TEETH_A_PIECE = 2;
 
     private final RowPart part;
     private final RowPlan plan;

@@ -2,7 +2,9 @@
 package pitchstack.core.accuracy.fit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import pitchstack.core.Stacks;
 import pitchstack.core.stack.AxisSpec;
@@ -23,6 +25,8 @@ final class MadeUpDevice {
     private final Random random;
     private final double scatterM;
     private final double instrumentScale;
+    private final Map<Setting, Double> settingErrorsM = new HashMap<>();
+    private double settingDeviationM;
 
     MadeUpDevice(long seed, double scatterM, double instrumentScaleUncertainty) {
         random = new Random(seed);
@@ -33,6 +37,16 @@ final class MadeUpDevice {
         this.scatterM = scatterM;
     }
 
+    /** The same device whose every setting stands off by an error of its own that comes back at each visit. */
+    MadeUpDevice withSettingErrors(double deviationM) {
+        settingDeviationM = deviationM;
+        return this;
+    }
+
+    private double settingErrorM(Setting setting) {
+        return settingErrorsM.computeIfAbsent(setting, any -> random.nextGaussian() * settingDeviationM);
+    }
+
     /** What an instrument would show, at 20 °C unless said otherwise. */
     Reading read(Setting setting, Direction direction, double temperatureC, double uncertaintyM) {
         double x = datumM;
@@ -41,6 +55,7 @@ final class MadeUpDevice {
             x += setting.index(j) * stage.pitchM() * (1 + corrections[j]) * (1 + stage.expansionPerK() * (temperatureC - 20));
         }
         x += direction == Direction.FORWARD ? reversalM / 2 : -reversalM / 2;
+        x += settingDeviationM > 0 ? settingErrorM(setting) : 0;
         double shown = x * (1 + instrumentScale) + random.nextGaussian() * scatterM;
         return new Reading(setting, shown, direction, uncertaintyM, temperatureC);
     }

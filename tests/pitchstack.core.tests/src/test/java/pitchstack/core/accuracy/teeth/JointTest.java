@@ -13,9 +13,9 @@ import pitchstack.core.accuracy.material.Material;
 /**
  * A joint of 20 teeth of ISO 53, type A, module 1 mm, 10 mm wide, of a plastic of 2000 MPa and ν = 0.35 both.
  *
- * <p>By hand, with the published forms of a tapered beam loaded at the pitch line, its ground left out: k/(E·b) is 0.364133,
- * so 7282.66 N/mm of one tooth across, half of that of two, and 1/cos² 20° of that along the normal: 4123.72 N/mm. At t = 0
- * the law gives half of the flanks at F = 0.398942·N·k·σ·sin 2α and √V = 1.167639.
+ * <p>By hand, with the published forms of a tapered beam loaded at the pitch line, its ground left out: k/(E·b) is
+ * 0.364133, so 7282.66 N/mm of one tooth across, half of that of two, and 1/cos² 20° of that along the normal: 4123.72
+ * N/mm. At t = 0 the law gives half of the flanks at F = 0.398942·N·k·σ·sin 2α and √V = 1.167639.
  */
 class JointTest {
     private static final Elasticity PLASTIC = new Elasticity(2e9, 0.35);
@@ -24,7 +24,8 @@ class JointTest {
     private static final double K = 0.364133 * 2e9 * 10e-3 / 2 / Math.pow(Math.cos(Math.toRadians(20)), 2);
     private static final double HALF_N = 0.398942 * 20 * K * SCATTER * Math.sin(Math.toRadians(40));
 
-    private final Joint joint = new Joint(ToothPair.alike(FORM, PLASTIC, false), ToothVariant.SOLID, 20, 20, SCATTER, 0);
+    private final Joint joint = new Joint(ToothPair.alike(FORM, PLASTIC, false), ToothVariant.SOLID, 20, 20, SCATTER,
+            0);
 
     @Test
     void bringsHalfOfTheFlanksToBearWhereTheLawSays() {
@@ -62,8 +63,8 @@ class JointTest {
     }
 
     /**
-     * The law is for many teeth: the spread of 20 is within 2 % of it, where chance is a quarter of a per cent, and as teeth
-     * are whole, half of one more or less may bear: 2.5 %.
+     * The law is for many teeth: the spread of 20 is within 2 % of it, where chance is a quarter of a per cent, and as
+     * teeth are whole, half of one more or less may bear: 2.5 %.
      */
     @Test
     void agreesWithRowsDrawnByChance() {
@@ -74,7 +75,8 @@ class JointTest {
 
     @Test
     void comparesVariantsAgainstTheirMateAsAgainstOneAlike() {
-        List<ToothVariant> variants = List.of(ToothVariant.SOLID, new ToothVariant(0.4e-3, true, 0), new ToothVariant(0, false, 1e-3));
+        List<ToothVariant> variants = List.of(ToothVariant.SOLID, new ToothVariant(0.4e-3, true, 0), new ToothVariant(0,
+                false, 1e-3));
         assertEquals(VariantRow.compare(FORM, PLASTIC, 20, SCATTER, false, variants),
                 VariantRow.compare(joint.pair(), 20, SCATTER, variants));
     }
