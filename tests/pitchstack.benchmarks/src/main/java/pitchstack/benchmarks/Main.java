@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.benchmarks;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
@@ -11,17 +10,18 @@ import java.util.TreeMap;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
 /**
  * Runs all benchmarks, or those whose names match the arguments, and prints a table for each class of them as soon as it is
- * measured. With {@code --plots FOLDER} it draws cost against work instead.
+ * measured. With {@code --plots FOLDER} it draws cost against work instead; with {@code --sheets} it tells what a drawing costs
+ * its thread.
  */
 public final class Main {
     private static final String PLOTS = "--plots";
+    private static final String SHEETS = "--sheets";
     private static final int WARM_UPS = 2;
     private static final int MEASUREMENTS = 5;
     private static final List<Class<?>> ALL = List.of(OneTarget.class, RackLength.class, Table.class, Rivals.class,
@@ -31,7 +31,11 @@ public final class Main {
     private Main() { }
 
     /** Runs the benchmarks. */
-    public static void main(String[] arguments) throws RunnerException, IOException {
+    public static void main(String[] arguments) throws Exception {
+        if (arguments.length == 1 && arguments[0].equals(SHEETS)) {
+            SheetCost.print();
+            return;
+        }
         if (arguments.length == 2 && arguments[0].equals(PLOTS)) {
             Growth.draw(Path.of(arguments[1]));
             return;

@@ -51,8 +51,8 @@ final class RowPencil {
      */
     void mesh(RowView base, RowView rider) {
         if (!isToothed || base.tooth().clearanceMm() * line.factor() >= LEAST_CLEARANCE) {
-            outline(base, 0, 0);
-            outline(rider, 0, 0);
+            outline(base.plain(), 0, 0);
+            outline(rider.plain(), 0, 0);
         } else {
             outline(base.plain(), 0, 0);
             outline(rider.plain(), base.left(), base.right());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -11,6 +12,7 @@ import pitchstack.export.drawing.BrokenLine.Stretch;
 final class SideView {
     /** Paper beside the view: numbers of the stages on the left, the height on the right. */
     static final double BESIDE = 34;
+    private static final double LABEL_GAP = 1.2;
     private static final double BALLOON_STEP = 7.4;
     private static final double BALLOON_OUT = 12;
     /** In pitches: what is shown on either side of an end. */
@@ -132,13 +134,28 @@ final class SideView {
         double first = rows.x(axis.lowest().centre(0));
         double y = -Dimensions.STEP - Pencil.TEXT * 2;
         pencil.line(Pen.CHAIN, x, y - 2, x, rows.y(axis.height()) + 2);
-        boolean right = first <= x;
-        pencil.text("datum: position " + style.number(axis, axis.spec().datum()), x + (right ? 1.2 : -1.2),
-                -Pencil.TEXT - 2, Pencil.TEXT, right ? Anchor.START : Anchor.END);
+        label("datum: position " + style.number(axis, axis.spec().datum()), x, first);
         long fromDatum = Math.abs(2L * axis.stages().get(0).spec().rows().start()
                 + axis.stages().get(0).spec().rows().rider().teeth()) * axis.stages().get(0).spec().nominalPitch() / 2;
         if (fromDatum != 0) {
             dimensions.along(Math.min(first, x), Math.max(first, x), 0, 0, y, style.number(axis, fromDatum));
+        }
+    }
+
+    /** Beside the datum where that keeps clear of the extension lines, else beyond them with a line to it. */
+    private void label(String text, double x, double first) {
+        double end = rows.x(axis.lowest().right());
+        double[] lines = {first, rows.x(axis.lowest().left()), end};
+        double needed = pencil.width(text, Pencil.TEXT) + 2 * LABEL_GAP;
+        double y = -Pencil.TEXT - 2;
+        if (Arrays.stream(lines).filter(line -> line > x).allMatch(line -> line - x >= needed)) {
+            pencil.text(text, x + LABEL_GAP, y, Pencil.TEXT, Anchor.START);
+        } else if (Arrays.stream(lines).filter(line -> line < x).allMatch(line -> x - line >= needed)) {
+            pencil.text(text, x - LABEL_GAP, y, Pencil.TEXT, Anchor.END);
+        } else {
+            double beyond = Math.max(x, end) + 2 * LABEL_GAP;
+            pencil.line(Pen.THIN, x, y + Pencil.TEXT / 2, beyond, y + Pencil.TEXT / 2);
+            pencil.text(text, beyond + LABEL_GAP, y, Pencil.TEXT, Anchor.START);
         }
     }
 
