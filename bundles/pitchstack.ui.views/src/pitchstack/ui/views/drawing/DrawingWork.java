@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.drawing;
 
+import java.util.List;
 import java.util.Optional;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
@@ -13,27 +14,17 @@ import pitchstack.export.drawing.DrawingPreview;
 import pitchstack.export.drawing.DrawingRequest;
 import pitchstack.export.drawing.FixtureDrawing;
 import pitchstack.export.drawing.LiberationSans;
-import pitchstack.export.plot.Picture;
+import pitchstack.ui.views.export.ExportWork;
+import pitchstack.ui.views.export.ExportWork.None;
+import pitchstack.ui.views.export.ExportWork.Ready;
 
-/** What comes of a choice, worked out away from the interface thread. */
-sealed interface DrawingWork {
-    /** Twice as many pixels as a dialog is wide, for screens with small ones. */
-    int PREVIEW_PX = 1400;
+/** Draws, away from the interface thread. */
+final class DrawingWork {
+    private DrawingWork() {
+    }
 
-    /**
-     * A file, ready to be written.
-     *
-     * @param sheet on which sheet the drawing is
-     * @param bytes of the file
-     * @param picture how it looks
-     */
-    record Ready(String sheet, byte[] bytes, Picture picture) implements DrawingWork { }
-
-    /** There is none, and why. */
-    record None(String sentence) implements DrawingWork { }
-
-    /** Draws. */
-    static DrawingWork of(DrawingRequest request, DrawingFormat format) {
+    /** The drawing as a file, or why there is none. */
+    static ExportWork of(DrawingRequest request, DrawingFormat format) {
         Optional<Finding> error = request.axes().stream().flatMap(axis -> axis.findings().stream())
                 .filter(finding -> finding.severity() == Severity.ERROR).findFirst();
         if (error.isPresent()) {
@@ -45,7 +36,7 @@ sealed interface DrawingWork {
             return new None(refused.sentence());
         }
         Drawing drawing = ((Drawn) answer).drawing();
-        return new Ready(drawing.sheet().name(), format.bytes(drawing, letters),
-                DrawingPreview.of(drawing, letters, PREVIEW_PX));
+        return new Ready(format.bytes(drawing, letters), DrawingPreview.of(drawing, letters, ExportWork.PREVIEW_PX),
+                "one sheet " + drawing.sheet().name(), "One sheet " + drawing.sheet().name(), List.of());
     }
 }

@@ -1,34 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.drawing;
 
-import org.eclipse.core.commands.AbstractHandler;
-import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.expressions.IEvaluationContext;
-import org.eclipse.jface.wizard.WizardDialog;
-import org.eclipse.ui.IEditorPart;
-import org.eclipse.ui.ISources;
-import org.eclipse.ui.IWorkbenchWindow;
-import org.eclipse.ui.handlers.HandlerUtil;
 import pitchstack.edit.Session;
+import pitchstack.ui.views.export.ExportHandler;
+import pitchstack.ui.views.export.ExportWizard;
 
-/** File &gt; Export Drawing: shows the sheet and writes it; greyed while no stack is open. */
-public final class ExportDrawing extends AbstractHandler {
+/** File &gt; Export Drawing: shows the sheet and writes it. */
+public final class ExportDrawing extends ExportHandler {
     @Override
-    public void setEnabled(Object context) {
-        Object editor = context instanceof IEvaluationContext variables
-                ? variables.getVariable(ISources.ACTIVE_EDITOR_NAME) : null;
-        setBaseEnabled(editor instanceof IEditorPart part && part.getAdapter(Session.class) != null);
-    }
-
-    @Override
-    public Object execute(ExecutionEvent event) throws ExecutionException {
-        IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
-        IEditorPart editor = HandlerUtil.getActiveEditor(event);
-        Session session = editor == null ? null : editor.getAdapter(Session.class);
-        if (session != null) {
-            new WizardDialog(window.getShell(), new DrawingWizard(session)).open();
-        }
-        return null;
+    protected ExportWizard wizard(Session session) {
+        return new ExportWizard("Export Drawing", new DrawingPage(session));
     }
 }

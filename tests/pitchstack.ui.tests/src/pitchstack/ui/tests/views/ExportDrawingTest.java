@@ -10,17 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.function.Consumer;
 import org.eclipse.core.runtime.FileLocator;
 import org.eclipse.core.runtime.Platform;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,10 +20,10 @@ import pitchstack.model.file.StackFile;
 
 /** File > Export Drawing. */
 class ExportDrawingTest {
-    private final Hands hands = new Hands();
     @TempDir
     private Path folder;
     private Bench bench;
+    private ExportDesk desk;
 
     @BeforeEach
     void open() throws IOException {
@@ -40,6 +31,7 @@ class ExportDrawingTest {
         String example = FileLocator.toFileURL(
                 Platform.getBundle("pitchstack.help").getEntry("examples/cross-cut-fence.pitchstack")).getPath();
         bench.open("fence", StackFile.load(new File(example).toPath()).positioner());
+        desk = new ExportDesk(bench, "Export Drawing", "pitchstack.ui.views.exportDrawing");
     }
 
     @AfterEach
@@ -47,60 +39,34 @@ class ExportDrawingTest {
         bench.clear();
     }
 
-    private void export(Consumer<Shell> fill) {
-        new Modal(hands).during("Export Drawing", () -> bench.command("pitchstack.ui.views.exportDrawing", Map.of()), fill);
-        hands.settle();
-    }
-
-    private void choose(Shell dialog, String item) {
-        Combo combo = hands.the(dialog, Combo.class, c -> c.indexOf(item) >= 0);
-        combo.select(combo.indexOf(item));
-        combo.notifyListeners(SWT.Selection, new Event());
-    }
-
-    private Button finish(Shell dialog) {
-        return hands.the(dialog, Button.class, b -> b.getText().replace("&", "").equals("Finish"));
-    }
-
-    private void finishOnceDrawn(Shell dialog) {
-        hands.until("the drawing is ready", () -> finish(dialog).isEnabled());
-        hands.focus(finish(dialog));
-        hands.chord(0, ' ');
-    }
-
-    private boolean said(Shell dialog, String part) {
-        return hands.all(dialog, Text.class, t -> t.getText().contains(part)).size()
-                + hands.all(dialog, Label.class, l -> l.getText().contains(part)).size() > 0;
-    }
-
     @Test
     void writesTheSheetThatIsShownAndKeepsTheChoices() throws IOException {
-        export(dialog -> {
-            choose(dialog, "SVG, for the screen");
-            choose(dialog, "A2");
-            hands.until("the size is told", () -> said(dialog, "One sheet A2, "));
-            hands.picture(dialog, "export-drawing");
-            finishOnceDrawn(dialog);
+        desk.export(dialog -> {
+            desk.choose(dialog, "SVG, for the screen");
+            desk.choose(dialog, "A2");
+            desk.untilSaid(dialog, "One sheet A2, ");
+            desk.picture(dialog, "export-drawing");
+            desk.finishOnceReady(dialog);
         });
         Path written = folder.resolve("fence.svg");
         assertTrue(Files.readString(written).contains("width=\"594mm\""), "A2 lies 594 mm wide (ISO 216)");
-        export(dialog -> {
-            hands.until("the last choices are drawn", () -> said(dialog, "One sheet A2, "));
-            assertFalse(finish(dialog).isEnabled(), "the file is there already");
-            assertTrue(said(dialog, "fence.svg exists already"));
-            choose(dialog, "PDF, for paper");
-            choose(dialog, "Smallest that fits");
-            finishOnceDrawn(dialog);
+        desk.export(dialog -> {
+            desk.untilSaid(dialog, "One sheet A2, ");
+            assertFalse(desk.finish(dialog).isEnabled(), "the file is there already");
+            assertTrue(desk.said(dialog, "fence.svg exists already"));
+            desk.choose(dialog, "PDF, for paper");
+            desk.choose(dialog, "Smallest that fits");
+            desk.finishOnceReady(dialog);
         });
         assertTrue(Files.readString(folder.resolve("fence.pdf"), StandardCharsets.ISO_8859_1).startsWith("%PDF-"));
     }
 
     @Test
     void saysWhichSheetIsLargeEnough() {
-        export(dialog -> {
-            choose(dialog, "A4");
-            hands.until("it is refused", () -> said(dialog, "does not fit on A4"));
-            assertFalse(finish(dialog).isEnabled());
+        desk.export(dialog -> {
+            desk.choose(dialog, "A4");
+            desk.untilSaid(dialog, "does not fit on A4");
+            assertFalse(desk.finish(dialog).isEnabled());
             dialog.close();
         });
         assertEquals(0, folder.toFile().list((where, name) -> name.endsWith(".pdf")).length);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.drawing;
+package pitchstack.ui.views.export;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -12,13 +12,13 @@ import org.eclipse.swt.widgets.Composite;
 import pitchstack.export.plot.Picture;
 import pitchstack.ui.views.Accessibles;
 
-/** Shows a sheet of paper as large as there is room for. */
+/** Shows a picture, such as a sheet of paper, as large as there is room for. */
 final class SheetCanvas {
     private static final int DEPTH = 24;
 
     private final Canvas canvas;
     private Image image;
-    private String told = "no drawing";
+    private String told = "nothing yet";
 
     SheetCanvas(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);

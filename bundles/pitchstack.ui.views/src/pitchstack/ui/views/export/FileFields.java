@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.drawing;
+package pitchstack.ui.views.export;
 
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -27,12 +27,14 @@ final class FileFields {
     /**
      * @param fields of two columns
      * @param session whose file gives folder and name to begin with
+     * @param behind what is put behind that name, such as “-card”; may be empty
      * @param changed called after each change
      */
-    FileFields(Composite fields, Session session, Runnable changed) {
+    FileFields(Composite fields, Session session, String behind, Runnable changed) {
         Optional<Path> stack = Optional.ofNullable(session.document().getURI()).filter(URI::isFile)
                 .map(uri -> Path.of(uri.toFileString()).toAbsolutePath());
-        name = text(fields, "File &name", stack.map(path -> stem(path.getFileName().toString())).orElse("drawing"), changed);
+        name = text(fields, "File &name", stack.map(path -> stem(path.getFileName().toString())).orElse("stack") + behind,
+                changed);
         folder = text(fields, "Fo&lder", stack.map(Path::getParent).orElse(Path.of(System.getProperty("user.home"))).toString(),
                 changed);
         new Label(fields, SWT.NONE);

@@ -1,19 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.ui.views.drawing;
+package pitchstack.ui.views.export;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.wizard.Wizard;
-import pitchstack.edit.Session;
 import pitchstack.model.file.SafeWrite;
 import pitchstack.model.file.StackFileException;
 
-/** Asks how a drawing is to look, shows it, and writes it into a file. */
-final class DrawingWizard extends Wizard {
-    private final DrawingPage page;
+/** Asks how something is to leave the program, shows it, and writes it into a file. */
+public final class ExportWizard extends Wizard {
+    private final ExportPage page;
 
-    DrawingWizard(Session session) {
-        page = new DrawingPage(session);
-        setWindowTitle("Export Drawing");
+    /**
+     * @param title of the window
+     * @param page with all choices
+     */
+    public ExportWizard(String title, ExportPage page) {
+        this.page = page;
+        setWindowTitle(title);
     }
 
     @Override
@@ -29,7 +32,7 @@ final class DrawingWizard extends Wizard {
             MessageDialog.openError(getShell(), "The file was not written", e.getMessage());
             return false;
         }
-        page.choices().keep();
+        page.keep();
         return true;
     }
 }
