@@ -16,7 +16,7 @@ import pitchstack.export.drawing.TextMeasure;
  * Lays a card out on sheets of A4: head, what the counts hold for and cautions on the first, then one block for each target
  * that is never torn apart, then the pocket table.
  */
-final class CardSheets {
+public final class CardSheets {
     private static final SheetSize SHEET = SheetSize.A4;
     private static final double FOOT = 6;
     private static final double GAP = 3;
@@ -33,8 +33,8 @@ final class CardSheets {
         this.measure = measure;
     }
 
-    /** The sheets, in order. */
-    static List<Drawing> of(SettingCard card, TextMeasure measure) {
+    /** The sheets, in order; at least one. */
+    public static List<Drawing> of(SettingCard card, TextMeasure measure) {
         return new CardSheets(card, measure).sheets();
     }
 
