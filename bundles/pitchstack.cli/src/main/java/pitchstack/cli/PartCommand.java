@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.cli;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import pitchstack.analysis.part.RowReading;
-import pitchstack.core.geometry.solid.Coupon;
 import pitchstack.core.geometry.solid.RowSolid;
-import pitchstack.export.part.CouponPlan;
+import pitchstack.export.part.CouponFormat;
 import pitchstack.export.part.PartFile;
 import pitchstack.export.part.PartFormat;
 
@@ -46,7 +44,7 @@ final class PartCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException {
         boolean coupon = parts.isCoupon();
-        OutFile to = out.needed(coupon ? new String[] {"3mf", "stl", "csv"} : new String[] {"3mf", "stl", "dxf"});
+        OutFile to = out.needed(coupon ? CouponFormat.endings().toArray(String[]::new) : new String[] {"3mf", "stl", "dxf"});
         LoadedStack stack = file.load();
         if (coupon) {
             writeCoupon(to);
@@ -68,15 +66,10 @@ final class PartCommand implements Callable<Integer> {
     }
 
     private void writeCoupon(OutFile to) throws BadInputException {
-        PartFile<Coupon> part = PartFile.coupon();
-        byte[] bytes = switch (to.ending()) {
-            case "csv" -> CouponPlan.csv().getBytes(StandardCharsets.UTF_8);
-            case "stl" -> part.stl();
-            default -> part.threeMf();
-        };
+        byte[] bytes = CouponFormat.of(to.ending()).bytes();
         to.write(bytes);
         if (answers.inJson()) {
-            answers.out().println(PartJson.ofCoupon(to, bytes.length, part));
+            answers.out().println(PartJson.ofCoupon(to, bytes.length, PartFile.coupon()));
         } else {
             new PartText(answers.out()).writeCoupon(to, bytes.length);
         }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
@@ -56,14 +56,12 @@ final class PartOptions {
      * @throws BadInputException if there are none, or one of them cannot be made
      */
     List<RowReading.Ready> rows(LoadedStack stack) throws BadInputException {
-        List<RowReading.Ready> ready = new ArrayList<>();
-        for (RowReading reading : set ? printed(stack) : ofStage(stack)) {
-            if (reading instanceof RowReading.Refused refused) {
-                throw new BadInputException(refused.why());
-            }
-            ready.add((RowReading.Ready) reading);
+        List<RowReading> rows = set ? printed(stack) : ofStage(stack);
+        Optional<String> refusal = PartSet.refusal(rows);
+        if (refusal.isPresent()) {
+            throw new BadInputException(refusal.get());
         }
-        return ready;
+        return PartSet.ready(rows);
     }
 
     private List<RowReading> printed(LoadedStack stack) throws BadInputException {
@@ -71,7 +69,7 @@ final class PartOptions {
         List<RowReading> rows = PartSet.printed(positioner, axis == null ? positioner.getAxes()
                 : List.of(stack.axisOrOnly(axis)));
         if (rows.isEmpty()) {
-            throw new BadInputException("No row is printed: none has a print set-up, and no stage is printed.");
+            throw new BadInputException(PartSet.NONE_PRINTED);
         }
         return rows;
     }

@@ -2,15 +2,10 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import pitchstack.analysis.part.RowReading;
 import pitchstack.core.geometry.solid.Extent;
-import pitchstack.core.geometry.solid.Remark;
-import pitchstack.export.part.BinaryStl;
 import pitchstack.export.part.CouponPlan;
 import pitchstack.export.part.PartFile;
 
@@ -29,21 +24,9 @@ final class PartText {
                 extent.xMm(), extent.yMm(), extent.zMm()));
         part.notes().forEach(note -> out.println("  " + note));
         if (to.ending().equals("stl")) {
-            out.println(String.format(Locale.ROOT, "  STL has no unit, so read it as millimetres; it tells lengths up to"
-                    + " %.0f mm apart by %.5f mm.", extent.xMm(), BinaryStl.stepMm(extent.xMm())));
+            out.println("  " + part.stlCaution());
         }
-        noted(rows).forEach((sentence, names) -> out.println("Note, " + String.join("; ", names) + ": " + sentence));
-    }
-
-    /** Every sentence once, with the rows that it is about. */
-    private static Map<String, List<String>> noted(List<RowReading.Ready> rows) {
-        Map<String, List<String>> noted = new LinkedHashMap<>();
-        for (RowReading.Ready row : rows) {
-            for (Remark remark : row.remarks()) {
-                noted.computeIfAbsent(remark.sentence(), sentence -> new ArrayList<>()).add(row.part().name());
-            }
-        }
-        return noted;
+        PartFile.remarks(rows).forEach(remark -> out.println("Note, " + remark));
     }
 
     /** Tells of the coupon, and what to measure on it. */

@@ -130,7 +130,7 @@ public abstract class ExportPage extends WizardPage {
         work = result.orElse(new None("This failed; the log says why."));
         if (work instanceof Ready ready) {
             preview.show(ready.picture(), ready.shown());
-            size.setText(ready.words() + ", " + kilobytes(ready.bytes().length));
+            size.setText(ready.words() + ", " + size(ready.bytes().length));
             tell(ready.remarks());
         } else {
             preview.clear("nothing");
@@ -140,8 +140,8 @@ public abstract class ExportPage extends WizardPage {
         check();
     }
 
-    private static String kilobytes(int bytes) {
-        return (bytes + 500) / 1000 + " kB";
+    private static String size(int bytes) {
+        return bytes < 1000 ? bytes + " bytes" : (bytes + 500) / 1000 + " kB";
     }
 
     private void tell(List<String> sentences) {

@@ -6,10 +6,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import pitchstack.analysis.part.RowReading;
 import pitchstack.core.geometry.solid.Coupon;
 import pitchstack.core.geometry.solid.Extent;
+import pitchstack.core.geometry.solid.Remark;
 import pitchstack.core.geometry.solid.RowSolid;
 import pitchstack.core.geometry.solid.Solid;
 
@@ -52,6 +56,24 @@ public record PartFile<S extends Solid>(String title, List<Placed<S>> plate, Lis
     public static PartFile<Coupon> coupon() {
         return new PartFile<>("Coupon to calibrate a printer", Placed.behindEachOther(List.of(new Coupon())),
                 List.of("As drawn. Measure it by its plan; the arms lie along x and y of the bed."));
+    }
+
+    /** What is worth knowing before some rows are made: every sentence once, behind the names of the rows it is about. */
+    public static List<String> remarks(List<RowReading.Ready> rows) {
+        Map<String, List<String>> noted = new LinkedHashMap<>();
+        for (RowReading.Ready row : rows) {
+            for (Remark remark : row.remarks()) {
+                noted.computeIfAbsent(remark.sentence(), sentence -> new ArrayList<>()).add(row.part().name());
+            }
+        }
+        return noted.entrySet().stream().map(one -> String.join("; ", one.getValue()) + ": " + one.getKey()).toList();
+    }
+
+    /** What is lost where it is written as STL, in one sentence. */
+    public String stlCaution() {
+        double x = extent().xMm();
+        return String.format(Locale.ROOT, "STL has no unit, so read it as millimetres; it tells lengths up to %.0f mm apart by"
+                + " %.5f mm.", x, BinaryStl.stepMm(x));
     }
 
     /** How far all of it reaches on the bed. */

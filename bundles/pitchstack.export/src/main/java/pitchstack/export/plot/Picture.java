@@ -15,7 +15,8 @@ import javax.imageio.ImageIO;
  * @param rgb one number a pixel, 0xRRGGBB, row by row from the top; not copied
  */
 public record Picture(int width, int height, int[] rgb) {
-    static Picture of(BufferedImage image) {
+    /** A picture of what was painted elsewhere; whatever shines through counts as opaque. */
+    public static Picture of(BufferedImage image) {
         int width = image.getWidth();
         int height = image.getHeight();
         int[] rgb = image.getRGB(0, 0, width, height, null, 0, width);

@@ -50,6 +50,11 @@ public final class Coupon implements Solid {
         extruder.piece(rim, rim.stream().map(extruder::column).toList(), new boolean[rim.size()], List.of(), marks());
     }
 
+    /** The outline seen from above, as it lies on the bed, anticlockwise, in millimetres. */
+    public List<Point> outline() {
+        return rim().stream().map(p -> new Point(p.x() + REACH_MM, p.y() + REACH_MM)).toList();
+    }
+
     /** The corner of the arms is the origin; posts stand below the arm along x, and left of that along y. */
     private static List<Point> rim() {
         List<Point> rim = new ArrayList<>();
