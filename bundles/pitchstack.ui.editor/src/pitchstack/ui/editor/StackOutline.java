@@ -11,6 +11,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Listener;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 import pitchstack.edit.Session;
@@ -55,7 +56,9 @@ final class StackOutline extends ContentOutlinePage {
         TreeViewer tree = getTreeViewer();
         tree.setContentProvider(new OutlineContent());
         showLabels();
-        tree.getTree().getDisplay().addListener(SWT.Settings, recoloured);
+        Display display = parent.getDisplay();
+        display.addListener(SWT.Settings, recoloured);
+        halves.addListener(SWT.Dispose, event -> display.removeListener(SWT.Settings, recoloured));
         tree.setAutoExpandLevel(OPEN_LEVELS);
         tree.getTree().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -96,9 +99,6 @@ final class StackOutline extends ContentOutlinePage {
 
     @Override
     public void dispose() {
-        if (getTreeViewer() != null) {
-            getTreeViewer().getTree().getDisplay().removeListener(SWT.Settings, recoloured);
-        }
         session.removeListener(sessionListener);
         drawing.removeSelectionChangedListener(drawingListener);
         super.dispose();

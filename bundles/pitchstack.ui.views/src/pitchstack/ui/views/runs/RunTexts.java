@@ -19,9 +19,9 @@ import pitchstack.export.Cells;
 import pitchstack.export.MeasuringPlanHtml;
 import pitchstack.export.ReadingList;
 import pitchstack.export.ReadingsCsv;
+import pitchstack.export.RunEntries;
 import pitchstack.model.Approach;
 import pitchstack.model.MeasurementRun;
-import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Reading;
 import pitchstack.ui.views.TextFiles;
 
@@ -131,25 +131,11 @@ final class RunTexts {
 
     private void add(ReadingList list, String how, String source) {
         if (!list.readings().isEmpty()) {
-            edits.add(list.readings().stream().map(RunTexts::reading).toList(), how);
+            edits.add(RunEntries.of(list.readings()), how);
         }
         if (!list.bad().isEmpty() || list.readings().isEmpty()) {
             warn(how + " Readings", report(list, source));
         }
-    }
-
-    private static Reading reading(ReadingList.Row row) {
-        Reading reading = PitchstackFactory.eINSTANCE.createReading();
-        reading.getSetting().addAll(row.setting().toList());
-        reading.setApproach(switch (row.direction()) {
-            case FORWARD -> Approach.UP;
-            case BACK -> Approach.DOWN;
-            case UNKNOWN -> Approach.UNKNOWN;
-        });
-        reading.setValue(row.value());
-        reading.setUncertainty(row.uncertainty().isEmpty() ? null : row.uncertainty());
-        row.temperatureC().ifPresent(reading::setTemperatureC);
-        return reading;
     }
 
     private static String report(ReadingList list, String source) {
