@@ -20,7 +20,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.cli.Main;
+import pitchstack.model.Axis;
+import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
+import pitchstack.model.Target;
 import pitchstack.model.file.StackFile;
 
 /** File > Export Setting Card. */
@@ -97,7 +100,7 @@ class ExportCardTest {
             desk.choose(dialog, "CSV, the targets alone");
             desk.choose(dialog, "One after another");
             desk.choose(dialog, "Allow worn teeth");
-            desk.tick(dialog, "Replace a file that is there");
+            desk.press(dialog, "Replace a file that is there");
             desk.finishOnceReady(dialog);
         });
         assertArrayEquals(byCommand("csv", "--order", "one-by-one", "--worn", "allow"), Files.readAllBytes(there));
@@ -112,5 +115,35 @@ class ExportCardTest {
             desk.untilSaid(dialog, "Axis “Fence” has no targets yet");
             assertFalse(desk.finish(dialog).isEnabled());
         });
+    }
+
+    /** Forty targets with hundreds of settings each take seconds in a free order. */
+    @Test
+    void stopsALongPlanningAndGoesOnWhenAsked() {
+        Positioner many = Stacks.millimetres();
+        Axis axis = many.getAxes().get(0);
+        axis.getTargets().clear();
+        for (int i = 0; i < 40; i++) {
+            Target target = PitchstackFactory.eINSTANCE.createTarget();
+            target.setPosition(i * 7919 % 400 + " mm");
+            target.setTolerance("8 mm");
+            axis.getTargets().add(target);
+        }
+        bench.open("many", many);
+        desk.export(dialog -> {
+            desk.choose(dialog, "Cheapest in any order");
+            desk.press(dialog, "Stop");
+            desk.untilSaid(dialog, "This was stopped; make another choice to begin again.");
+            assertFalse(desk.finish(dialog).isEnabled());
+            desk.choose(dialog, "One after another");
+            desk.untilSaid(dialog, "40 targets");
+        });
+    }
+
+    @Test
+    void isOfferedWhileAStackIsOpen() throws IOException {
+        assertFalse(desk.isOffered());
+        bench.open("fence", fence());
+        assertTrue(desk.isOffered());
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.tests.views;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
@@ -10,6 +11,8 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
 
 /** A person at one of the export dialogs. */
 final class ExportDesk {
@@ -34,6 +37,23 @@ final class ExportDesk {
         hands.settle();
     }
 
+    /** Whether the menu offers it. */
+    boolean isOffered() {
+        hands.settle();
+        return PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command).isEnabled();
+    }
+
+    /** Presses a button by the keyboard as soon as it is shown. */
+    void press(Shell dialog, String text) {
+        hands.until("“" + text + "” is shown", () -> !shown(dialog, text).isEmpty());
+        hands.focus(shown(dialog, text).get(0));
+        hands.chord(0, ' ');
+    }
+
+    private List<Button> shown(Shell dialog, String text) {
+        return hands.all(dialog, Button.class, b -> b.getText().replace("&", "").equals(text) && b.isVisible());
+    }
+
     /** Chooses an item, in whichever list has it. */
     void choose(Shell dialog, String item) {
         Combo combo = hands.the(dialog, Combo.class, c -> c.indexOf(item) >= 0);
@@ -49,12 +69,6 @@ final class ExportDesk {
     void finishOnceReady(Shell dialog) {
         hands.until("the file is ready", () -> finish(dialog).isEnabled());
         hands.focus(finish(dialog));
-        hands.chord(0, ' ');
-    }
-
-    /** Ticks a box by the keyboard. */
-    void tick(Shell dialog, String text) {
-        hands.focus(hands.the(dialog, Button.class, b -> b.getText().replace("&", "").equals(text)));
         hands.chord(0, ' ');
     }
 

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.cli.Main;
+import pitchstack.model.Positioner;
+import pitchstack.model.StageSource;
 import pitchstack.model.file.StackFile;
 
 /** File > Export Parts. */
@@ -95,9 +97,27 @@ class ExportPartsTest {
         desk.export(dialog -> {
             desk.choose(dialog, "Coupon to calibrate the printer");
             desk.choose(dialog, "CSV, what to measure on it");
-            desk.tick(dialog, "Replace a file that is there");
+            desk.press(dialog, "Replace a file that is there");
             desk.finishOnceReady(dialog);
         });
         assertArrayEquals(byCommand("csv", "--coupon"), Files.readAllBytes(there));
+    }
+
+    @Test
+    void saysThatNothingIsPrinted() {
+        Positioner bought = Stacks.millimetres();
+        bought.getAxes().get(0).getStages().forEach(stage -> stage.setSource(StageSource.BOUGHT));
+        bench.open("bought", bought);
+        desk.export(dialog -> {
+            desk.untilSaid(dialog, "No row is printed");
+            assertFalse(desk.finish(dialog).isEnabled());
+        });
+    }
+
+    @Test
+    void isOfferedWhileAStackIsOpen() {
+        assertTrue(desk.isOffered());
+        bench.clear();
+        assertFalse(desk.isOffered());
     }
 }
