@@ -199,7 +199,7 @@ class MeasurementsTest {
         Path file = folder.resolve("run.csv");
         Files.writeString(file, "Stage 1,Stage 2,direction,position (mm)\n0,0,up,0.001\n0,0,up,-0.001\n0,0,down,0.004\n"
                 + "0,0,down,0.002\n10,0,up,50.002\n10,0,up,50.000\n10,0,down,50.003\n10,0,down,50.001\n");
-        FileChooser.answer("Import Readings", file, () -> push("&Import…"));
+        FileChooser.open("Import Readings", file, () -> push("&Import…"));
         hands.until("they are listed", () -> readings().getItemCount() == 8);
         page("Repeats");
         // Means from below 0 and 1 µm, from above 3 and 2 µm: B = |−3| µm.

@@ -125,8 +125,8 @@ class TargetListTest {
             hands.until("it is in the list", () -> session.axis().getTargets().size() == rows);
             hands.until("it is planned", () -> !cell(rows - 1, "Reached").isEmpty());
             hands.until("the next row is typed", () -> cells().size() == 1);
-            int below = cells().get(0).getBounds().y + cells().get(0).getSize().y;
-            assertTrue(below <= table().getClientArea().height, below + " of " + table().getClientArea().height);
+            hands.until("it is in sight", () -> cells().size() == 1
+                    && cells().get(0).getBounds().y + cells().get(0).getSize().y <= table().getClientArea().height);
         }
         hands.picture(shell, "list-long");
     }
