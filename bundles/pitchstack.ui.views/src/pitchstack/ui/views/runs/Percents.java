@@ -12,13 +12,16 @@ final class Percents {
     private static final int PERCENT = 100;
     /** Of what is uncertain two digits say all there is. */
     private static final int DIGITS = 2;
+    /** A millionth, the unit of corrections in a file. */
+    private static final int MOST_DECIMALS = 4;
+    private static final double LEAST = 1e-4;
 
     private Percents() {
     }
 
-    /** Half the width of an interval, in two digits. */
+    /** Half the width of an interval, in two digits; one of less than a millionth is called a millionth. */
     static String within(double part) {
-        return Figures.of(PERCENT * part, DIGITS) + " %";
+        return Figures.of(Math.max(LEAST, PERCENT * part), DIGITS) + " %";
     }
 
     /** The size of a number with as many decimals as its interval has. */
@@ -33,10 +36,10 @@ final class Percents {
     }
 
     private static BigDecimal decimal(double part, double within) {
-        int decimals = 6;
-        if (within > 0) {
+        int decimals = MOST_DECIMALS;
+        if (PERCENT * within > LEAST) {
             BigDecimal digits = new BigDecimal(PERCENT * within).round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));
-            decimals = Math.max(0, digits.scale());
+            decimals = Math.min(MOST_DECIMALS, Math.max(0, digits.scale()));
         }
         return new BigDecimal(PERCENT * part).setScale(decimals, RoundingMode.HALF_EVEN);
     }
