@@ -78,7 +78,7 @@ final class ReadingTable {
         boolean same = all.equals(readings);
         readings = List.copyOf(all);
         if (same) {
-            viewer.refresh();
+            relabel();
         } else {
             viewer.cancelEditing();
             viewer.setInput(readings);
@@ -90,8 +90,15 @@ final class ReadingTable {
     /** Shows how far readings are off the plan. */
     void deviate(Map<Reading, String> off) {
         deviations = off;
-        viewer.refresh();
+        relabel();
         columns.fit();
+    }
+
+    /** Row by row, since a refresh of the whole table closes the cell that is being edited. */
+    private void relabel() {
+        for (int i = 0; i < readings.size(); i++) {
+            viewer.replace(readings.get(i), i);
+        }
     }
 
     /** The readings that are chosen, in order. */

@@ -39,6 +39,7 @@ final class AccuracyDesk {
     private static final String ID = "pitchstack.ui.views.accuracy";
 
     private static final String SOURCES = "&Where These Numbers Come From";
+    private static final long SAID_MS = 15_000;
     private static final long WORK_MS = 60_000;
 
     private final Hands hands = new Hands();
@@ -103,7 +104,14 @@ final class AccuracyDesk {
 
     /** Lets the window work until it says something. */
     void awaits(String sentence) {
-        hands.until("it says " + sentence.substring(0, Math.min(40, sentence.length())), () -> says(sentence));
+        long end = System.currentTimeMillis() + SAID_MS;
+        while (!says(sentence) && System.currentTimeMillis() < end) {
+            hands.settle();
+        }
+        if (!says(sentence)) {
+            throw new AssertionError("waited in vain for “" + sentence + "”; it says " + hands.all(shell, Label.class,
+                    l -> l.isVisible() && l.getText().contains(" ")).stream().map(Label::getText).toList());
+        }
     }
 
     /** The same for what takes some seconds of computing, on a busy machine many. */

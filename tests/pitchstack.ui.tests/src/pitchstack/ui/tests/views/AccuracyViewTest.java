@@ -69,8 +69,8 @@ class AccuracyViewTest {
     void followsTheStagesAndUndo() {
         desk.awaits("This setting should stand within ±0.021 mm");
         desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(80, 0)));
-        // 80 pitches of 5 mm good to 1000 ppm alone are 0.4 mm, times 1.96.
-        desk.awaits("This setting should stand within ±0.78 mm of what is counted");
+        // 80 pitches of 5 mm good to 1000 ppm are 0.4 mm, times 1.96.
+        desk.awaits("±0.78 mm repeats and can be measured away");
         desk.session().history().undo();
         desk.awaits("This setting should stand within ±0.021 mm");
         desk.session().run(new ApplySetting(desk.session().axis(), Setting.of(120, 0)));

@@ -92,6 +92,9 @@ class MeasurementsTest {
         assertTrue(says("New Run begins a run of measurements"));
         push("&New Run");
         hands.until("there is a run", () -> session.axis().getRuns().size() == 1);
+        hands.until("its facts are shown", () -> !hands.all(shell, Text.class,
+                t -> t.isVisible() && "What it was measured with.".equals(t.getToolTipText())).isEmpty());
+        hands.settle();
         hands.focus(readings());
         hands.key(0, SWT.INSERT);
         hands.until("its reading is typed", () -> !cells(readings()).isEmpty());
