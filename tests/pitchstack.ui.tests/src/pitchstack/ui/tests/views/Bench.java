@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.core.commands.ParameterizedCommand;
@@ -28,6 +29,7 @@ import pitchstack.model.file.StackFile;
 
 /** The window with documents in it. */
 final class Bench {
+    private static final long LONGEST_MS = 5000;
     private final IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
     private final Hands hands = new Hands();
     private final Path folder;
@@ -35,6 +37,31 @@ final class Bench {
     /** @param folder where documents are saved */
     Bench(Path folder) {
         this.folder = folder;
+        takeKeys();
+    }
+
+    /**
+     * Gives the keys to this window. Without a window manager nobody does so when another window of the program closes, and
+     * the keys of the next test go nowhere.
+     */
+    private void takeKeys() {
+        String title = shell().getText();
+        String mark = "bench " + System.nanoTime();
+        shell().setText(mark);
+        try {
+            Process typist = new ProcessBuilder("sh", "-c", "for i in 1 2 3 4 5 6 7 8 9 10; do "
+                    + "w=$(xdotool search --name \"^$1$\" 2>/dev/null | tail -n 1); "
+                    + "[ -n \"$w\" ] && exec xdotool windowfocus \"$w\"; sleep 0.1; done", "sh", mark).start();
+            long end = System.currentTimeMillis() + LONGEST_MS;
+            while (typist.isAlive() && System.currentTimeMillis() < end) {
+                new Hands().settle();
+            }
+            typist.destroy();
+        } catch (IOException e) {
+            throw new UncheckedIOException("xdotool is needed to give the window the keys", e);
+        } finally {
+            shell().setText(title);
+        }
     }
 
     IWorkbenchPage page() {
