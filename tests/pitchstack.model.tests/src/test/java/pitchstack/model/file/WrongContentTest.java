@@ -80,7 +80,8 @@ class WrongContentTest {
         "<axes name='low=' ¦lenght='3'/>        | Axis “low=” has no attribute “lenght”; allowed are name, kind, datum,"
             + " low, high, tolerance, wantedStep, datumUncertainty and approach.",
         "<axes><runs><readings ¦setting='3'/></runs></axes>"
-            + "                                 | Reading has no attribute “setting”; allowed are approach and value.",
+            + "                                 | Reading has no attribute “setting”; allowed are approach,"
+            + " value, uncertainty and temperatureC.",
         "<axes><runs><readings><setting ¦a='2'>1</setting></readings></runs></axes>"
             + "                                 | the element setting takes no attribute, only a value as its text.",
         "<titleBlock ¦xmi:version='2.0'/>       | TitleBlock has no attribute “xmi:version”; allowed are owner, number,"
