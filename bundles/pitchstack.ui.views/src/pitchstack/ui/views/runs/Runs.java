@@ -82,8 +82,8 @@ final class Runs {
         }
     }
 
-    /** What to ask about it; empty while there is no run. */
+    /** What to ask about it; empty while there is no run, or while it is gone from the file and not yet from the view. */
     Optional<RunStudy.Question> question() {
-        return run().map(one -> RunStudy.Question.of(session.positioner(), axis(), all().indexOf(one)));
+        return run().filter(all()::contains).map(one -> RunStudy.Question.of(session.positioner(), axis(), all().indexOf(one)));
     }
 }

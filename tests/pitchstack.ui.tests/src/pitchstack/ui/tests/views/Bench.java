@@ -42,9 +42,10 @@ final class Bench {
 
     /**
      * Gives the keys to this window. Without a window manager nobody does so when another window of the program closes, and
-     * the keys of the next test go nowhere.
+     * the keys of the next test go nowhere. A tip under the pointer would take them too.
      */
     private void takeKeys() {
+        hands.parkPointer();
         String title = shell().getText();
         String mark = "bench " + System.nanoTime();
         shell().setText(mark);
@@ -54,7 +55,7 @@ final class Bench {
                     + "[ -n \"$w\" ] && exec xdotool windowfocus \"$w\"; sleep 0.1; done", "sh", mark).start();
             long end = System.currentTimeMillis() + LONGEST_MS;
             while (typist.isAlive() && System.currentTimeMillis() < end) {
-                new Hands().settle();
+                hands.settle();
             }
             typist.destroy();
         } catch (IOException e) {

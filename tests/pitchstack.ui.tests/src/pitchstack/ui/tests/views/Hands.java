@@ -123,6 +123,13 @@ public final class Hands {
         Point middle = control.toDisplay(control.getSize().x / 2, control.getSize().y / 2);
         outside("mousemove", String.valueOf(middle.x - 1), String.valueOf(middle.y), "sleep", "0.1", "mousemove",
                 String.valueOf(middle.x), String.valueOf(middle.y), "sleep", "0.1", "click", "1");
+        parkPointer();
+    }
+
+    /** Moves the pointer to where no tip comes up. */
+    void parkPointer() {
+        Rectangle screen = display.getBounds();
+        outside("mousemove", String.valueOf(screen.width - 1), String.valueOf(screen.height - 1));
     }
 
     private void outside(String... what) {
