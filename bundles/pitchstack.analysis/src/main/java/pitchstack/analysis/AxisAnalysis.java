@@ -56,7 +56,8 @@ public final class AxisAnalysis {
     public static AxisAnalysis of(Positioner positioner, Axis axis, AxisAnalysis earlier, boolean fractions) {
         AxisReading reading = AxisReader.read(positioner, axis, fractions);
         List<Finding> findings = new ArrayList<>(reading.unreadable().isEmpty()
-                ? Checks.run(new Subject(reading.spec(), reading.current(), reading.lineWidthM()))
+                ? Checks.run(new Subject(reading.spec(), reading.current(), reading.lineWidthM(),
+                        PrintedForms.of(positioner, axis)))
                 : reading.unreadable());
         findings.addAll(reading.remarks());
         findings.addAll(NameFindings.of(positioner, axis));

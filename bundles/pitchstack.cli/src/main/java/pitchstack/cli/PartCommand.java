@@ -27,7 +27,9 @@ import pitchstack.export.part.PartFormat;
             "  pitchstack part fence.pitchstack --set --out plate.3mf",
             "  pitchstack part fence.pitchstack --coupon --out coupon.3mf",
             "",
-            "Exit codes: 0 written, 2 bad input."})
+            "Long work tells how far it is on the error stream; Ctrl+C stops it, and nothing is written.",
+            "",
+            "Exit codes: 0 written, 2 bad input, 130 stopped."})
 final class PartCommand implements Callable<Integer> {
     @Mixin
     private FileOption file;
@@ -42,7 +44,7 @@ final class PartCommand implements Callable<Integer> {
     private AnswerOptions answers;
 
     @Override
-    public Integer call() throws BadInputException {
+    public Integer call() throws BadInputException, StoppedException {
         boolean coupon = parts.isCoupon();
         OutFile to = out.needed(coupon ? CouponFormat.endings().toArray(String[]::new) : new String[] {"3mf", "stl", "dxf"});
         LoadedStack stack = file.load();
@@ -54,9 +56,10 @@ final class PartCommand implements Callable<Integer> {
         return ExitCode.YES;
     }
 
-    private void writeRows(OutFile to, String title, List<RowReading.Ready> rows) throws BadInputException {
+    private void writeRows(OutFile to, String title, List<RowReading.Ready> rows) throws BadInputException, StoppedException {
         PartFile<RowSolid> part = PartFile.of(title, rows);
-        byte[] bytes = PartFile.bytes(part, PartFormat.of(to.ending()));
+        byte[] bytes = PartFile.bytes(part, PartFormat.of(to.ending()), answers.progress())
+                .orElseThrow(StoppedException::new);
         to.write(bytes);
         if (answers.inJson()) {
             answers.out().println(PartJson.of(to, bytes.length, part, rows));

@@ -52,7 +52,7 @@ final class PartsPage extends ExportPage {
         String title = title();
         if (wanted instanceof Rows rows) {
             PartFormat chosen = format;
-            return new ExportTask(chosen.ending(), progress -> PartsWork.ofRows(title, rows, chosen));
+            return new ExportTask(chosen.ending(), progress -> PartsWork.ofRows(title, rows, chosen, progress));
         }
         CouponFormat chosen = couponFormat;
         return new ExportTask(chosen.ending(), progress -> PartsWork.ofCoupon(chosen));
@@ -75,7 +75,7 @@ final class PartsPage extends ExportPage {
     /** The title of the device, or the name of its file where it has none. */
     private String title() {
         URI file = session().document().getURI();
-        return Stream.of(positioner().getTitle(), file == null ? null : file.lastSegment())
+        return Stream.of(positioner().getTitle(), file == null ? null : URI.decode(file.lastSegment()))
                 .filter(text -> text != null && !text.isBlank()).findFirst().orElse("Parts");
     }
 

@@ -10,6 +10,7 @@ import pitchstack.analysis.part.RowReading;
 import pitchstack.core.geometry.solid.Coupon;
 import pitchstack.core.geometry.solid.Extent;
 import pitchstack.core.geometry.solid.RowSolid;
+import pitchstack.core.plan.Progress;
 import pitchstack.export.part.CouponFormat;
 import pitchstack.export.part.CouponPlan;
 import pitchstack.export.part.PartFile;
@@ -29,7 +30,7 @@ final class PartsWork {
     }
 
     /** Rows as a file, or why there is none. */
-    static ExportWork ofRows(String title, Rows wanted, PartFormat format) {
+    static ExportWork ofRows(String title, Rows wanted, PartFormat format, Progress progress) {
         List<RowReading> readings = wanted.read();
         if (readings.isEmpty()) {
             return new None(PartSet.NONE_PRINTED);
@@ -40,14 +41,17 @@ final class PartsWork {
         }
         List<RowReading.Ready> rows = PartSet.ready(readings);
         PartFile<RowSolid> part = PartFile.of(title, rows);
+        Optional<byte[]> bytes = PartFile.bytes(part, format, progress);
+        if (bytes.isEmpty()) {
+            return new None("The parts were stopped while they were made.");
+        }
         List<String> remarks = new ArrayList<>(PartFile.remarks(rows));
         if (format == PartFormat.STL) {
             remarks.add(part.stlCaution());
         }
         remarks.addAll(part.notes());
         String words = (rows.size() == 1 ? "One row" : rows.size() + " rows") + onBed(part.extent());
-        return new Ready(PartFile.bytes(part, format), PartPicture.ofRows(part, ExportWork.PREVIEW_PX, HEIGHT_PX), words,
-                words, remarks);
+        return new Ready(bytes.get(), PartPicture.ofRows(part, ExportWork.PREVIEW_PX, HEIGHT_PX), words, words, remarks);
     }
 
     /** The coupon, or what to measure on it, as a file. */

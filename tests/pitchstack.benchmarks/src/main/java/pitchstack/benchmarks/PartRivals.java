@@ -20,6 +20,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import pitchstack.core.geometry.Point;
 import pitchstack.core.geometry.solid.RowSolid;
+import pitchstack.core.plan.Progress;
 import pitchstack.export.part.BinaryStl;
 
 /**
@@ -70,7 +71,7 @@ public class PartRivals {
     /** Pitchstack. */
     @Benchmark
     public void pitchstack() throws IOException {
-        BinaryStl.write(Herringbone.file(Herringbone.bare(problem)).plate(), OutputStream.nullOutputStream());
+        BinaryStl.write(Herringbone.file(Herringbone.bare(problem)).plate(), Progress.NONE, OutputStream.nullOutputStream());
     }
 
     /** JCSG, its own STL. */

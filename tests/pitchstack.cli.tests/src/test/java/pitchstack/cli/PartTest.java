@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PartTest {
     private static final String ROW = " faceWidth=\"10 mm\" bodyThickness=\"14 mm\" numberEvery=\"5\"/>";
@@ -115,6 +118,20 @@ class PartTest {
             assertArrayEquals(Files.readAllBytes(folder.resolve("one." + ending)),
                     Files.readAllBytes(folder.resolve("two." + ending)));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"3mf", "stl"})
+    void stoppedFromTheKeyboardItLeavesNoFile(String ending) {
+        StringWriter answer = new StringWriter();
+        StringWriter err = new StringWriter();
+        Watch stopped = new Watch(new PrintWriter(err), System::nanoTime);
+        stopped.cancel();
+        String[] arguments = {"part", stack, "--set", "--out", out("set." + ending)};
+        assertEquals(130, Main.run(arguments, new PrintWriter(answer), new PrintWriter(err), stopped));
+        assertEquals("", answer.toString());
+        assertEquals("pitchstack: Stopped before the work was done; no answer, and no file was written.\n", err.toString());
+        assertFalse(Files.exists(folder.resolve("set." + ending)));
     }
 
     @Test

@@ -46,9 +46,13 @@ class ExportPartsTest {
     }
 
     private byte[] byCommand(String ending, String... which) throws IOException {
+        return byCommandOf("fence", ending, which);
+    }
+
+    private byte[] byCommandOf(String stack, String ending, String... which) throws IOException {
         Path out = folder.resolve("by-command." + ending);
         StringWriter errors = new StringWriter();
-        Main.run(Stream.concat(Stream.of("part", folder.resolve("fence.pitchstack").toString(), "--out", out.toString()),
+        Main.run(Stream.concat(Stream.of("part", folder.resolve(stack + ".pitchstack").toString(), "--out", out.toString()),
                 Stream.of(which)).toArray(String[]::new), new PrintWriter(new StringWriter()), new PrintWriter(errors));
         assertEquals("", errors.toString());
         return Files.readAllBytes(out);
@@ -64,6 +68,21 @@ class ExportPartsTest {
             desk.finishOnceReady(dialog);
         });
         assertArrayEquals(byCommand("3mf", "--set"), Files.readAllBytes(folder.resolve("fence-parts.3mf")));
+    }
+
+    @Test
+    void namesAStackWithoutATitleByItsFileAsTheCommandLineDoes() throws IOException {
+        Positioner untitled = Stacks.millimetres();
+        untitled.setTitle("");
+        bench.open("my bench", untitled);
+        for (String[] format : new String[][] {{"3MF, for printers", "3mf"}, {"STL, without unit and names", "stl"}}) {
+            desk.export(dialog -> {
+                desk.choose(dialog, format[0]);
+                desk.finishOnceReady(dialog);
+            });
+            assertArrayEquals(byCommandOf("my bench", format[1], "--set"),
+                    Files.readAllBytes(folder.resolve("my bench-parts." + format[1])));
+        }
     }
 
     @Test

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import pitchstack.analysis.Lengths;
+import pitchstack.analysis.PrintedForms;
 import pitchstack.analysis.Quantities;
 import pitchstack.core.geometry.Clamping;
 import pitchstack.core.geometry.FormProblem;
@@ -22,7 +24,6 @@ import pitchstack.model.Axis;
 import pitchstack.model.Positioner;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
-import pitchstack.model.StageSource;
 import pitchstack.model.ToothPattern;
 
 /**
@@ -63,8 +64,7 @@ public final class PartReader {
 
     /** Whether a row is printed. */
     public static boolean isPrinted(Stage stage, Side side) {
-        Row row = row(stage, side);
-        return stage.getSource() == StageSource.PRINTED || row != null && !Lengths.isBlank(row.getPrintSetup());
+        return PrintedForms.isPrinted(stage, row(stage, side));
     }
 
     private static Row row(Stage stage, Side side) {
@@ -119,7 +119,7 @@ public final class PartReader {
         Row row = row(stage, side);
         boolean printed = isPrinted(stage, side);
         double pitchMm = pitchFm / 1e12;
-        ToothForm form = ToothForms.of(stage.getToothForm(), lengths, pitchMm, printed);
+        ToothForm form = PrintedForms.of(stage.getToothForm(), lengths, pitchMm, printed);
         FormProblem.of(form).ifPresent(problem -> {
             throw new QuantityException(problem);
         });

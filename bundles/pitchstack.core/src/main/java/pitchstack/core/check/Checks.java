@@ -10,7 +10,7 @@ public final class Checks {
             new CostNegative(), new MinimumEngagedBelowOne(), new RowsNeverMeet(), new FewEngaged(), new WornOutsideRow(),
             new MarksOverlap(), new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
             new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
-            new ToothTooSmall(), new ShiftLimitStages(), new ShiftLimitNegative(),
+            new ToothTooSmall(), new SlotNotPrintable(), new ShiftLimitStages(), new ShiftLimitNegative(),
             new CurrentBeyondShiftLimit(), new CurrentBeyondTravel(), new ToleranceNegative(),
             new WantedStepNotPositive(), new NumbersTooLarge());
 

@@ -55,7 +55,7 @@ public final class FormProblem {
     }
 
     private static Optional<String> slot(ToothForm form) {
-        double land = form.tipLandMm() - 2 * form.tipReliefMm() / Math.cos(Math.toRadians(form.flankAngleDeg()));
+        double land = form.flatTipMm();
         return form.slotMm() == 0 || form.slotMm() < land ? Optional.empty()
                 : Optional.of("A slot of " + mm(form.slotMm()) + " is as wide as the tip, which is " + mm(land)
                         + "; make the slot narrower.");

@@ -58,6 +58,11 @@ public record ToothForm(double pitchMm, double flankAngleDeg, double addendumMm,
         return thicknessMm(addendumMm);
     }
 
+    /** Width of the tip between its roundings. */
+    public double flatTipMm() {
+        return tipLandMm() - 2 * tipReliefMm / Math.cos(Math.toRadians(flankAngleDeg));
+    }
+
     /** Width of the gap at the root, between sharp corners. */
     public double rootGapMm() {
         return pitchMm - thicknessMm(-dedendumMm);

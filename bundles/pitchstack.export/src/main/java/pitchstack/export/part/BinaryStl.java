@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import pitchstack.core.geometry.solid.Node;
 import pitchstack.core.geometry.solid.TriangleSink;
+import pitchstack.core.plan.Progress;
 
 /**
  * Parts as binary STL: 80 bytes of text, the number of triangles, 50 bytes for each. The format has no unit, so that the
@@ -33,21 +34,33 @@ public final class BinaryStl {
      * Writes a file.
      *
      * @param plate the parts, at least one
+     * @param progress is told how far it is
      * @param to where it goes; it stays open
+     * @return whether it is whole; it is not where it was cancelled
      * @throws IOException if it cannot be written there
      */
-    public static void write(List<? extends Placed<?>> plate, OutputStream to) throws IOException {
+    public static boolean write(List<? extends Placed<?>> plate, Progress progress, OutputStream to) throws IOException {
         BufferedOutputStream out = new BufferedOutputStream(to, 1 << 16);
-        Count count = new Count();
-        plate.forEach(placed -> placed.solid().send(count));
+        Passes passes = new Passes(plate.size(), progress);
+        Count count = new Count(passes);
+        for (Placed<?> placed : plate) {
+            placed.solid().send(count);
+            if (!passes.next()) {
+                return false;
+            }
+        }
         ByteBuffer head = little(TEXT_BYTES + Integer.BYTES).put(TEXT.getBytes(StandardCharsets.US_ASCII));
         out.write(head.position(TEXT_BYTES).putInt(count.triangles).array());
         for (Placed<?> placed : plate) {
-            Facets facets = new Facets(out, placed.yMm());
+            Facets facets = new Facets(out, placed.yMm(), passes);
             placed.solid().send(facets);
             facets.check();
+            if (!passes.next()) {
+                return false;
+            }
         }
         out.flush();
+        return true;
     }
 
     private static ByteBuffer little(int bytes) {
@@ -55,7 +68,17 @@ public final class BinaryStl {
     }
 
     private static final class Count implements TriangleSink {
+        private final Passes passes;
         private int triangles;
+
+        Count(Passes passes) {
+            this.passes = passes;
+        }
+
+        @Override
+        public boolean goesOn(double share) {
+            return passes.goesOn(share);
+        }
 
         @Override
         public void node(Node node) {
@@ -71,12 +94,19 @@ public final class BinaryStl {
     private static final class Facets implements TriangleSink {
         private final OutputStream out;
         private final double yMm;
+        private final Passes passes;
         private final ByteBuffer facet = little(TRIANGLE_BYTES);
         private IOException failure;
 
-        Facets(OutputStream out, double yMm) {
+        Facets(OutputStream out, double yMm, Passes passes) {
             this.out = out;
             this.yMm = yMm;
+            this.passes = passes;
+        }
+
+        @Override
+        public boolean goesOn(double share) {
+            return passes.goesOn(share);
         }
 
         @Override

@@ -3,6 +3,7 @@ package pitchstack.export.part;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -10,12 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import pitchstack.analysis.part.RowReading;
 import pitchstack.core.geometry.solid.Coupon;
 import pitchstack.core.geometry.solid.Extent;
 import pitchstack.core.geometry.solid.Remark;
 import pitchstack.core.geometry.solid.RowSolid;
 import pitchstack.core.geometry.solid.Solid;
+import pitchstack.core.plan.Progress;
 
 /**
  * Parts on one bed, all along x, one behind the other: what goes into a file.
@@ -86,32 +89,43 @@ public record PartFile<S extends Solid>(String title, List<Placed<S>> plate, Lis
 
     /** The file as solids. */
     public byte[] threeMf() {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ThreeMf.write(title, String.join(" ", notes), plate, bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException("Memory cannot fail to be written to", e);
-        }
-        return bytes.toByteArray();
+        return threeMf(Progress.NONE).orElseThrow();
     }
 
-    /** The same as STL, without the names and the notes. */
+    /** The same, or nothing where it was cancelled. */
+    public Optional<byte[]> threeMf(Progress progress) {
+        return written(bytes -> ThreeMf.write(title, String.join(" ", notes), plate, progress, bytes));
+    }
+
+    /** The solids as STL, without the names and the notes. */
     public byte[] stl() {
+        return stl(Progress.NONE).orElseThrow();
+    }
+
+    /** The same, or nothing where it was cancelled. */
+    public Optional<byte[]> stl(Progress progress) {
+        return written(bytes -> BinaryStl.write(plate, progress, bytes));
+    }
+
+    private interface Writer {
+        boolean write(OutputStream to) throws IOException;
+    }
+
+    private static Optional<byte[]> written(Writer writer) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            BinaryStl.write(plate, bytes);
+            return writer.write(bytes) ? Optional.of(bytes.toByteArray()) : Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException("Memory cannot fail to be written to", e);
         }
-        return bytes.toByteArray();
     }
 
-    /** Rows in any of the formats. */
-    public static byte[] bytes(PartFile<RowSolid> rows, PartFormat format) {
+    /** Rows in any of the formats, or nothing where it was cancelled. */
+    public static Optional<byte[]> bytes(PartFile<RowSolid> rows, PartFormat format, Progress progress) {
         return switch (format) {
-            case THREE_MF -> rows.threeMf();
-            case STL -> rows.stl();
-            case DXF -> ProfileDxf.of(rows.notes(), rows.plate()).getBytes(StandardCharsets.US_ASCII);
+            case THREE_MF -> rows.threeMf(progress);
+            case STL -> rows.stl(progress);
+            case DXF -> Optional.of(ProfileDxf.of(rows.notes(), rows.plate()).getBytes(StandardCharsets.US_ASCII));
         };
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import pitchstack.core.geometry.solid.Solid;
+import pitchstack.core.plan.Progress;
 import pitchstack.export.XmlText;
 
 /**
@@ -43,11 +44,13 @@ public final class ThreeMf {
      * @param title what the file is
      * @param description what is worth knowing of it
      * @param plate the parts, at least one
+     * @param progress is told how far it is
      * @param to where it goes; it stays open
+     * @return whether it is whole; it is not where it was cancelled
      * @throws IOException if it cannot be written there
      */
-    public static void write(String title, String description, List<? extends Placed<?>> plate, OutputStream to)
-            throws IOException {
+    public static boolean write(String title, String description, List<? extends Placed<?>> plate, Progress progress,
+            OutputStream to) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(to, StandardCharsets.UTF_8);
         entry(zip, "[Content_Types].xml", TYPES);
         entry(zip, "_rels/.rels", RELATIONSHIPS);
@@ -59,8 +62,11 @@ public final class ThreeMf {
         metadata(model, "Description", description);
         metadata(model, "Application", "Pitchstack");
         model.add("<resources>\n");
+        Passes passes = new Passes(plate.size(), progress);
         for (int i = 0; i < plate.size(); i++) {
-            object(model, i + 1, plate.get(i).solid());
+            if (!object(model, i + 1, plate.get(i).solid(), passes)) {
+                return false;
+            }
         }
         model.add("</resources>\n<build>\n");
         for (int i = 0; i < plate.size(); i++) {
@@ -70,6 +76,7 @@ public final class ThreeMf {
         model.add("</build>\n</model>\n").end();
         zip.closeEntry();
         zip.finish();
+        return true;
     }
 
     private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
@@ -88,12 +95,17 @@ public final class ThreeMf {
         model.add("<metadata name=\"" + name + "\">").add(XmlText.of(text)).add("</metadata>\n");
     }
 
-    private static void object(Chunks model, int id, Solid solid) throws IOException {
+    /** Whether it is whole. */
+    private static boolean object(Chunks model, int id, Solid solid, Passes passes) throws IOException {
         model.add("<object id=\"" + id + "\" type=\"model\" name=\"").add(XmlText.of(solid.name())).add("\">\n<mesh>\n");
         model.add("<vertices>\n");
-        solid.send(new Corners(model));
+        solid.send(new Corners(model, passes));
         model.add("</vertices>\n<triangles>\n");
-        solid.send(new Triangles(model));
+        if (!passes.next()) {
+            return false;
+        }
+        solid.send(new Triangles(model, passes));
         model.add("</triangles>\n</mesh>\n</object>\n").check();
+        return passes.next();
     }
 }

@@ -5,7 +5,7 @@ import pitchstack.core.geometry.solid.Node;
 import pitchstack.core.geometry.solid.TriangleSink;
 
 /** The triangles of a solid as 3MF. */
-record Triangles(Chunks model) implements TriangleSink {
+record Triangles(Chunks model, Passes passes) implements TriangleSink {
     @Override
     public void node(Node node) {
         // They stand in the file already.
@@ -15,5 +15,10 @@ record Triangles(Chunks model) implements TriangleSink {
     public void triangle(Node a, Node b, Node c) {
         model.add("<triangle v1=\"").add(a.index()).add("\" v2=\"").add(b.index()).add("\" v3=\"").add(c.index())
                 .add("\"/>\n");
+    }
+
+    @Override
+    public boolean goesOn(double share) {
+        return passes.goesOn(share);
     }
 }

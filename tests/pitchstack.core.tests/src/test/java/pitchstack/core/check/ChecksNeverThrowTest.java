@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.Stacks;
+import pitchstack.core.geometry.ToothForm;
 import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Soundness;
 import pitchstack.core.stack.Approach;
@@ -89,7 +91,20 @@ final class ChecksNeverThrowTest {
         for (int j = 0; j < current.length; j++) {
             current[j] = teeth(random, mild);
         }
-        return new Subject(axis, Setting.of(current), LINES[random.nextInt(LINES.length)]);
+        return new Subject(axis, Setting.of(current), LINES[random.nextInt(LINES.length)], forms(random));
+    }
+
+    private static Map<Integer, ToothForm> forms(Random random) {
+        Map<Integer, ToothForm> forms = new TreeMap<>();
+        while (random.nextInt(3) > 0) {
+            forms.put(random.nextInt(5) - 1, new ToothForm(size(random), size(random), size(random), size(random),
+                    size(random), size(random), size(random), size(random)));
+        }
+        return forms;
+    }
+
+    private static double size(Random random) {
+        return random.nextBoolean() ? 5 * random.nextDouble() : LINES[random.nextInt(LINES.length)];
     }
 
     private static IndexErrors errors(Random random, boolean mild, long pitch) {

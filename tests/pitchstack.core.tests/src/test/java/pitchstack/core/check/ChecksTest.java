@@ -22,6 +22,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.Stacks;
 import pitchstack.core.plan.Soundness;
+import pitchstack.core.geometry.BasicRack;
+import pitchstack.core.geometry.ToothForm;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexErrors;
@@ -54,7 +56,7 @@ final class ChecksTest {
     @Test
     void findsAnAxisWithoutStages() {
         AxisSpec empty = Stacks.axis();
-        assertFinds(new NoStage(), new Subject(empty, Setting.zero(0), LINE_M), "no-stage", Severity.ERROR, Place.AXIS);
+        assertFinds(new NoStage(), subject(empty), "no-stage", Severity.ERROR, Place.AXIS);
         assertFindsNothing(new NoStage(), subject(GOOD));
     }
 
@@ -182,19 +184,19 @@ final class ChecksTest {
 
     @Test
     void findsACurrentSettingOfTheWrongLength() {
-        assertFinds(new CurrentSize(), new Subject(GOOD, Setting.of(0), LINE_M), "current-size", Severity.ERROR,
+        assertFinds(new CurrentSize(), subject(GOOD, 0), "current-size", Severity.ERROR,
                 Place.AXIS);
-        assertFindsNothing(new CurrentSize(), new Subject(GOOD, Setting.of(0, 0), LINE_M));
+        assertFindsNothing(new CurrentSize(), subject(GOOD, 0, 0));
     }
 
     @Test
     void findsACurrentIndexOutOfRange() {
         for (int index : new int[] {-34, 34, Integer.MIN_VALUE, Integer.MAX_VALUE}) {
-            assertFinds(new CurrentOutOfRange(), new Subject(GOOD, Setting.of(0, index), LINE_M),
+            assertFinds(new CurrentOutOfRange(), subject(GOOD, 0, index),
                     "current-out-of-range", Severity.WARNING, Place.stage(1));
         }
         for (int index : new int[] {-33, 33}) {
-            assertFindsNothing(new CurrentOutOfRange(), new Subject(GOOD, Setting.of(0, index), LINE_M));
+            assertFindsNothing(new CurrentOutOfRange(), subject(GOOD, 0, index));
         }
     }
 
@@ -203,9 +205,9 @@ final class ChecksTest {
         // Barred base tooth 50 lies under the 30 teeth of the rider from index 50 − 15 − 29 = 6 on.
         RowPair rows = new RowPair(row(60, mark(50, 50, Wear.BARRED)), row(30), 15, 12);
         AxisSpec axis = withStage(GOOD, 1, with(FINE, rows));
-        assertFinds(new CurrentBarred(), new Subject(axis, Setting.of(0, 6), LINE_M), "current-barred",
+        assertFinds(new CurrentBarred(), subject(axis, 0, 6), "current-barred",
                 Severity.WARNING, Place.stage(1));
-        assertFindsNothing(new CurrentBarred(), new Subject(axis, Setting.of(0, 5), LINE_M));
+        assertFindsNothing(new CurrentBarred(), subject(axis, 0, 5));
     }
 
     @Test
@@ -213,14 +215,14 @@ final class ChecksTest {
         AxisSpec limited = withLimits(GOOD, new ShiftLimit(1, 1, 49 * MM), new ShiftLimit(0, 1, 100 * MM));
         // 10 teeth of 4.9 mm are the limit; 11 are one too many. 20 teeth of 5 mm are the other.
         CurrentBeyondShiftLimit check = new CurrentBeyondShiftLimit();
-        assertFindsNothing(check, new Subject(limited, Setting.of(0, 10), LINE_M));
-        assertFinds(check, new Subject(limited, Setting.of(0, -11), LINE_M), "current-beyond-shift-limit",
+        assertFindsNothing(check, subject(limited, 0, 10));
+        assertFinds(check, subject(limited, 0, -11), "current-beyond-shift-limit",
                 Severity.WARNING, Place.AXIS);
         assertEquals("Stages 1 to 2 together stand 104.900 mm off, beyond the shift limit of 100.000 mm; move back within "
-                + "it before work is done there.", check.apply(new Subject(limited, Setting.of(20, 1), LINE_M)).get(0)
+                + "it before work is done there.", check.apply(subject(limited, 20, 1)).get(0)
                 .sentence());
-        assertFindsNothing(check, new Subject(limited, Setting.of(20, 0), LINE_M));
-        assertFindsNothing(check, new Subject(limited, Setting.of(1000, 0), LINE_M));
+        assertFindsNothing(check, subject(limited, 20, 0));
+        assertFindsNothing(check, subject(limited, 1000, 0));
     }
 
     @Test
@@ -228,16 +230,16 @@ final class ChecksTest {
         AxisSpec stopped = withStops(GOOD, -10 * MM, 100 * MM);
         CurrentBeyondTravel check = new CurrentBeyondTravel();
         // 20 teeth of 5 mm end at the stop; 21 of them less one of 4.9 mm are 0.1 mm beyond it. −3 · 5 + 4.9 = −10.1 mm.
-        assertFindsNothing(check, new Subject(stopped, Setting.of(20, 0), LINE_M));
-        assertFindsNothing(check, new Subject(stopped, Setting.of(-2, 0), LINE_M));
-        Finding found = assertFinds(check, new Subject(stopped, Setting.of(21, -1), LINE_M), "current-beyond-travel",
+        assertFindsNothing(check, subject(stopped, 20, 0));
+        assertFindsNothing(check, subject(stopped, -2, 0));
+        Finding found = assertFinds(check, subject(stopped, 21, -1), "current-beyond-travel",
                 Severity.WARNING, Place.AXIS);
         assertEquals("The carriage stands at 100.100 mm, 0.100 mm beyond the stop at 100.000 mm; move it back between the "
                 + "stops, or correct the stop.", found.sentence());
-        assertEquals("-10.000 mm", check.apply(new Subject(stopped, Setting.of(-3, 1), LINE_M)).get(0).limit());
-        assertFindsNothing(check, new Subject(GOOD, Setting.of(188, 33), LINE_M));
-        assertFindsNothing(check, new Subject(stopped, Setting.of(1000, 0), LINE_M));
-        assertFindsNothing(check, new Subject(withStops(GOOD, 100 * MM, 99 * MM), Setting.of(0, 0), LINE_M));
+        assertEquals("-10.000 mm", check.apply(subject(stopped, -3, 1)).get(0).limit());
+        assertFindsNothing(check, subject(GOOD, 188, 33));
+        assertFindsNothing(check, subject(stopped, 1000, 0));
+        assertFindsNothing(check, subject(withStops(GOOD, 100 * MM, 99 * MM), 0, 0));
     }
 
     @Test
@@ -247,13 +249,13 @@ final class ChecksTest {
         CurrentBeyondTravel check = new CurrentBeyondTravel();
         AxisSpec overZero = withStops(ring, 350 * 3600L, 10 * 3600L);
         for (int inside : new int[] {-10, 0, 10}) {
-            assertFindsNothing(check, new Subject(overZero, Setting.of(inside), LINE_M));
+            assertFindsNothing(check, subject(overZero, inside));
         }
         assertEquals(new CurrentBeyondTravel.Overrun(10 * 3600L, 3600),
                 CurrentBeyondTravel.overrun(overZero, Setting.of(11)).orElseThrow());
         assertEquals(new CurrentBeyondTravel.Overrun(350 * 3600L, 2 * 3600),
                 CurrentBeyondTravel.overrun(overZero, Setting.of(-12)).orElseThrow());
-        assertFindsNothing(check, new Subject(withStops(ring, 0L, 360 * 3600L - 1), Setting.of(180), LINE_M));
+        assertFindsNothing(check, subject(withStops(ring, 0L, 360 * 3600L - 1), 180));
     }
 
     @Test
@@ -371,6 +373,39 @@ final class ChecksTest {
     }
 
     @Test
+    void findsSlotsThatLeaveTooLittleOfATip() {
+        SlotNotPrintable check = new SlotNotPrintable();
+        // ISO 53 type A at 5 mm: the tip is 5/π · 0.842856 = 1.341447 mm wide; a slot of 1 mm leaves 0.170724 mm twice.
+        ToothForm tooth = ToothForm.of(BasicRack.A, 5);
+        Finding thin = assertFinds(check, slotted(tooth.eased(0, 0, 1)), "leaf-too-thin", Severity.WARNING, Place.stage(1));
+        assertEquals("Each leaf beside the slot of stage “fine” is 0.171 mm wide at the tip, less than the 0.400 mm of a"
+                + " printed line; a slot from 0.400 mm to 0.541 mm can be printed.", thin.sentence());
+        assertFindsNothing(check, slotted(tooth.eased(0, 0, 0.54)));
+        assertFindsNothing(check, slotted(tooth.eased(0, 0, 0.4)));
+        assertFindsNothing(check, slotted(tooth));
+        assertEquals("slot-too-narrow", check.apply(slotted(tooth.eased(0, 0, 0.39))).get(0).id());
+        // A tip relief of 0.1 mm takes 0.1/cos 20° on both sides: 1.128613 mm are left.
+        assertEquals("0.314 mm", check.apply(slotted(tooth.eased(0.1, 0, 0.5))).get(0).value());
+    }
+
+    @Test
+    void aTipOfLessThanThreeLinesTakesNoSlotAtAll() {
+        SlotNotPrintable check = new SlotNotPrintable();
+        // At 4 mm the tip is 1.073158 mm wide, a third of it 0.357719 mm.
+        ToothForm tooth = ToothForm.of(BasicRack.A, 4);
+        assertEquals("Each leaf beside the slot of stage “fine” is 0.337 mm wide at the tip, less than the 0.400 mm of a"
+                + " printed line; leave the slot out, or print with lines of 0.358 mm or less, or take a larger pitch.",
+                check.apply(slotted(tooth.eased(0, 0, 0.4))).get(0).sentence());
+        assertEquals("The slot of stage “fine” is 2.000 mm wide and leaves nothing of the tip, which is 1.073 mm wide; leave"
+                + " the slot out, or print with lines of 0.358 mm or less, or take a larger pitch.",
+                check.apply(slotted(tooth.eased(0, 0, 2))).get(0).sentence());
+    }
+
+    private static Subject slotted(ToothForm form) {
+        return new Subject(GOOD, Setting.zero(2), LINE_M, Map.of(1, form));
+    }
+
+    @Test
     void findsShiftLimitsThatNameNoStages() {
         for (ShiftLimit limit : List.of(new ShiftLimit(-1, 0, MM), new ShiftLimit(1, 2, MM), new ShiftLimit(1, 0, MM))) {
             assertFinds(new ShiftLimitStages(), subject(withLimits(GOOD, limit)), "shift-limit-stages", Severity.ERROR,
@@ -421,7 +456,11 @@ final class ChecksTest {
     }
 
     private static Subject subject(AxisSpec axis) {
-        return new Subject(axis, Setting.zero(axis.stages().size()), LINE_M);
+        return new Subject(axis, Setting.zero(axis.stages().size()), LINE_M, Map.of());
+    }
+
+    private static Subject subject(AxisSpec axis, int... indices) {
+        return new Subject(axis, Setting.of(indices), LINE_M, Map.of());
     }
 
     /** The check finds one thing, and running all checks finds it too. */

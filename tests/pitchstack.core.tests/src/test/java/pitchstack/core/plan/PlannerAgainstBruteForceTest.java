@@ -4,8 +4,10 @@ package pitchstack.core.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.stack.AxisSpec;
 
@@ -16,29 +18,23 @@ final class PlannerAgainstBruteForceTest {
 
     @Test
     void agreesOnStacksFromAFixedSeed() {
-        Map<Reason, Integer> reasons = new EnumMap<>(Reason.class);
-        int reached = 0;
-        for (int i = 0; i < FIXED_STACKS; i++) {
-            Answer answer = compare(FIXED_SEED + i);
-            if (answer instanceof Answer.Nearest nearest) {
-                reasons.merge(nearest.reason(), 1, Integer::sum);
-            } else {
-                reached++;
-            }
-        }
+        // One stack has nothing to do with another, so all processors can work on them.
+        List<Answer> answers = LongStream.range(FIXED_SEED, FIXED_SEED + FIXED_STACKS).parallel()
+                .mapToObj(PlannerAgainstBruteForceTest::compare).toList();
+        Map<Reason, Long> reasons = answers.stream().filter(Answer.Nearest.class::isInstance)
+                .map(Answer.Nearest.class::cast).collect(Collectors.groupingBy(Answer.Nearest::reason, Collectors.counting()));
+        long reached = FIXED_STACKS - reasons.values().stream().mapToLong(Long::longValue).sum();
         // Every kind of answer must have been put to the test often, or the agreement would say little.
         assertTrue(reached > FIXED_STACKS / 10, "reached only " + reached + " times");
         for (Reason reason : Reason.values()) {
-            assertTrue(reasons.getOrDefault(reason, 0) > FIXED_STACKS / 50, () -> "reasons met: " + reasons);
+            assertTrue(reasons.getOrDefault(reason, 0L) > FIXED_STACKS / 50, () -> "reasons met: " + reasons);
         }
     }
 
     @Test
     void agreesOnStacksFromAFreshSeed() {
         long seed = System.nanoTime();
-        for (int i = 0; i < FRESH_STACKS; i++) {
-            compare(seed + i);
-        }
+        LongStream.range(seed, seed + FRESH_STACKS).parallel().forEach(PlannerAgainstBruteForceTest::compare);
     }
 
     private static Answer compare(long seed) {

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import pitchstack.core.geometry.Side;
 import pitchstack.core.geometry.solid.RowSolid;
+import pitchstack.core.plan.Progress;
 import pitchstack.export.dxf.ReadDxf;
 import pitchstack.export.dxf.Vertex;
 
@@ -18,7 +19,7 @@ class ProfileDxfTest {
 
     private static ReadDxf read(RowSolid... rows) {
         PartFile<RowSolid> file = SampleRows.file(rows);
-        return new ReadDxf(new String(PartFile.bytes(file, PartFormat.DXF), StandardCharsets.US_ASCII));
+        return new ReadDxf(new String(PartFile.bytes(file, PartFormat.DXF, Progress.NONE).orElseThrow(), StandardCharsets.US_ASCII));
     }
 
     @Test

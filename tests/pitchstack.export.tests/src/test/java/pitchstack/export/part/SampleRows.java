@@ -31,8 +31,18 @@ final class SampleRows {
         return new RowSolid(part(Side.BASE, 4, 0, Clamping.holes(4, 15), 2), 1, 1);
     }
 
+    /** One that gives way: tips rounded off, a slot in every tooth, deeper gaps, and clamped through slots. */
+    static RowSolid soft(Side side) {
+        ToothForm form = ToothForm.of(BasicRack.B, PITCH_MM).eased(0.1, 0.8, 0.5);
+        return new RowSolid(part(side, form, TEETH, 0, Clamping.slots(4, 30), 10), FACTOR_X, FACTOR_Y);
+    }
+
     private static RowPart part(Side side, int teeth, double lean, Clamping clamping, int every) {
-        RowShape shape = new RowShape(side, ToothForm.of(BasicRack.B, PITCH_MM), 6_350_000_000_000L, teeth, 14, lean);
+        return part(side, ToothForm.of(BasicRack.B, PITCH_MM), teeth, lean, clamping, every);
+    }
+
+    private static RowPart part(Side side, ToothForm form, int teeth, double lean, Clamping clamping, int every) {
+        RowShape shape = new RowShape(side, form, 6_350_000_000_000L, teeth, 14, lean);
         return new RowPart("Rack & “fine”, " + side.word() + " row", shape, 12, clamping, every, 0, 0.4);
     }
 

@@ -23,7 +23,7 @@ public final class PrintRemarks {
      */
     public static List<Remark> of(ToothForm form, double lineMm) {
         List<Remark> remarks = new ArrayList<>();
-        double land = form.tipLandMm() - 2 * form.tipReliefMm() / Math.cos(Math.toRadians(form.flankAngleDeg()));
+        double land = form.flatTipMm();
         if (form.slotMm() > 0) {
             narrow(remarks, "leaf-too-thin", "Each leaf beside the slot", (land - form.slotMm()) / 2, lineMm,
                     "take a narrower slot, a larger pitch or a finer nozzle");

@@ -3,7 +3,9 @@ package pitchstack.core.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import pitchstack.core.geometry.Point;
 import pitchstack.core.geometry.RowShape;
 import pitchstack.core.geometry.ToothOutline;
@@ -12,11 +14,39 @@ import pitchstack.core.geometry.ToothOutline;
 final class RowPieces {
     private record Shape<T>(T what, double from, double to) { }
 
+    /** Shapes from left to right, of which each piece takes its own: in a long row there are thousands. */
+    private static final class Waiting<T> {
+        private final List<Shape<T>> shapes;
+        private int next;
+
+        Waiting(Stream<Shape<T>> shapes) {
+            this.shapes = shapes.sorted(Comparator.comparingDouble(Shape::from)).toList();
+        }
+
+        /** Whether one of them stands over a place that none taken so far reaches. */
+        boolean cover(double x) {
+            boolean covers = false;
+            for (int i = next; i < shapes.size() && shapes.get(i).from() <= x && !covers; i++) {
+                covers = x <= shapes.get(i).to();
+            }
+            return covers;
+        }
+
+        /** Takes those on the left of a place. */
+        List<T> takeTo(double x) {
+            List<T> taken = new ArrayList<>();
+            for (; next < shapes.size() && shapes.get(next).from() < x; next++) {
+                taken.add(shapes.get(next).what());
+            }
+            return taken;
+        }
+    }
+
     private final RowShape row;
     private final Extruder extruder;
     private final List<Point> tooth;
-    private final List<Shape<List<Point>>> holes;
-    private final List<Shape<Pocket>> pockets;
+    private final Waiting<List<Point>> holes;
+    private final Waiting<Pocket> pockets;
     private Column cutBack;
     private Column cutFloor;
 
@@ -24,9 +54,9 @@ final class RowPieces {
         this.row = row;
         this.extruder = extruder;
         tooth = ToothOutline.points(row.form(), RowSolid.SAG_MM);
-        holes = plan.holes().stream().map(hole -> hole.polygon(RowSolid.SAG_MM))
-                .map(ring -> shape(Rings.reversed(ring), ring)).toList();
-        pockets = plan.pockets().stream().map(pocket -> shape(pocket, pocket.rim())).toList();
+        holes = new Waiting<>(plan.holes().stream().map(hole -> hole.polygon(RowSolid.SAG_MM))
+                .map(ring -> shape(Rings.reversed(ring), ring)));
+        pockets = new Waiting<>(plan.pockets().stream().map(pocket -> shape(pocket, pocket.rim())));
     }
 
     private static <T> Shape<T> shape(T what, List<Point> ring) {
@@ -37,8 +67,7 @@ final class RowPieces {
     /** Whether neither hole nor mark is in the way of a cut in the middle of the gap after a tooth. */
     boolean canCutAfter(int lastTooth) {
         double x = row.gapMm(lastTooth);
-        return holes.stream().noneMatch(s -> s.from() <= x && x <= s.to())
-                && pockets.stream().noneMatch(s -> s.from() <= x && x <= s.to());
+        return !holes.cover(x) && !pockets.cover(x);
     }
 
     /** Sends teeth {@code from} to {@code to − 1} with the body behind them. */
@@ -73,17 +102,13 @@ final class RowPieces {
 
     /** @param alike the number of a shape that others have too, 0 for one of its own */
     private void extrude(int alike, List<Point> rim, List<Column> columns, boolean[] open) {
-        List<List<Point>> drilled = within(holes, rim.get(0).x(), rim.get(1).x());
-        List<Pocket> engraved = within(pockets, rim.get(0).x(), rim.get(1).x());
+        List<List<Point>> drilled = holes.takeTo(rim.get(1).x());
+        List<Pocket> engraved = pockets.takeTo(rim.get(1).x());
         if (alike == 0 || !drilled.isEmpty() || !engraved.isEmpty()) {
             extruder.piece(rim, columns, open, drilled, engraved);
         } else {
             extruder.plainPiece(alike, rim, columns, open);
         }
-    }
-
-    private static <T> List<T> within(List<Shape<T>> shapes, double left, double right) {
-        return shapes.stream().filter(s -> left < s.from() && s.to() < right).<T>map(Shape::what).toList();
     }
 
     /** The surface of teeth, from right to left. */

@@ -81,7 +81,7 @@ public final class RowSolid implements Solid {
         Extruder extruder = new Extruder(sink, placement(), part.faceMm(), depthMm());
         RowPieces pieces = new RowPieces(part.shape(), plan, extruder);
         int teeth = part.shape().teeth();
-        for (int from = 0; from < teeth;) {
+        for (int from = 0; from < teeth && sink.goesOn((double) from / teeth);) {
             int to = Math.min(from + TEETH_A_PIECE, teeth);
             while (to < teeth && !pieces.canCutAfter(to - 1)) {
                 to++;

@@ -6,7 +6,7 @@ public interface Solid {
     /** What people call it. */
     String name();
 
-    /** Sends the surface; the same corners and triangles in the same order every time. */
+    /** Sends the surface, or as much as is wanted; the same corners and triangles in the same order every time. */
     void send(TriangleSink sink);
 
     /** How far it reaches. */

@@ -8,4 +8,14 @@ public interface TriangleSink {
 
     /** A triangle, its corners anticlockwise as seen from outside. */
     void triangle(Node a, Node b, Node c);
+
+    /**
+     * Asked before every piece of a long solid: whether the rest of it is wanted. What was sent is no closed surface where it
+     * is not.
+     *
+     * @param share how much of the solid is sent, from 0 to 1
+     */
+    default boolean goesOn(double share) {
+        return true;
+    }
 }

@@ -4,7 +4,6 @@ package pitchstack.core.geometry.solid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Looks for triangles that meet other than in a common corner or edge, by trying every two whose boxes meet. Edges against
@@ -18,37 +17,43 @@ final class Crossing {
     private Crossing() {
     }
 
+    /** A triangle and the box round it, which is asked of it thousands of times. */
+    private record Boxed(Node[] corners, double lowX, double highX, double lowY, double highY, double lowZ, double highZ) {
+        static Boxed of(Node[] t) {
+            return new Boxed(t, least(t[0].x(), t[1].x(), t[2].x()), most(t[0].x(), t[1].x(), t[2].x()),
+                    least(t[0].y(), t[1].y(), t[2].y()), most(t[0].y(), t[1].y(), t[2].y()),
+                    least(t[0].z(), t[1].z(), t[2].z()), most(t[0].z(), t[1].z(), t[2].z()));
+        }
+
+        /** Of boxes that meet along x, whether they meet. */
+        boolean meets(Boxed other) {
+            return highY >= other.lowY && other.highY >= lowY && highZ >= other.lowZ && other.highZ >= lowZ;
+        }
+
+        private static double least(double a, double b, double c) {
+            return Math.min(a, Math.min(b, c));
+        }
+
+        private static double most(double a, double b, double c) {
+            return Math.max(a, Math.max(b, c));
+        }
+    }
+
     /** Pairs that cross, in words. */
     static List<String> of(Surface surface) {
-        List<Node[]> sorted = new ArrayList<>(surface.triangles());
-        sorted.sort(Comparator.comparingDouble(Crossing::low));
+        List<Boxed> sorted = surface.triangles().stream().map(Boxed::of).sorted(Comparator.comparingDouble(Boxed::lowX))
+                .toList();
         List<String> crossings = new ArrayList<>();
         for (int i = 0; i < sorted.size(); i++) {
-            for (int j = i + 1; j < sorted.size() && low(sorted.get(j)) <= high(sorted.get(i)); j++) {
-                if (boxesMeet(sorted.get(i), sorted.get(j)) && cross(sorted.get(i), sorted.get(j))) {
-                    crossings.add(List.of(sorted.get(i)) + " crosses " + List.of(sorted.get(j)));
+            Boxed s = sorted.get(i);
+            for (int j = i + 1; j < sorted.size() && sorted.get(j).lowX() <= s.highX(); j++) {
+                Boxed t = sorted.get(j);
+                if (s.meets(t) && cross(s.corners(), t.corners())) {
+                    crossings.add(List.of(s.corners()) + " crosses " + List.of(t.corners()));
                 }
             }
         }
         return crossings;
-    }
-
-    private static double low(Node[] t) {
-        return Math.min(t[0].x(), Math.min(t[1].x(), t[2].x()));
-    }
-
-    private static double high(Node[] t) {
-        return Math.max(t[0].x(), Math.max(t[1].x(), t[2].x()));
-    }
-
-    private static boolean boxesMeet(Node[] s, Node[] t) {
-        return meet(Stream.of(s).mapToDouble(Node::y).toArray(), Stream.of(t).mapToDouble(Node::y).toArray())
-                && meet(Stream.of(s).mapToDouble(Node::z).toArray(), Stream.of(t).mapToDouble(Node::z).toArray());
-    }
-
-    private static boolean meet(double[] s, double[] t) {
-        return Math.max(s[0], Math.max(s[1], s[2])) >= Math.min(t[0], Math.min(t[1], t[2]))
-                && Math.max(t[0], Math.max(t[1], t[2])) >= Math.min(s[0], Math.min(s[1], s[2]));
     }
 
     private static boolean cross(Node[] s, Node[] t) {

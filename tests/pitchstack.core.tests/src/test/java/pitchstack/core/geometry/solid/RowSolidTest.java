@@ -27,8 +27,21 @@ class RowSolidTest {
                 every, -3, 0.4);
     }
 
-    static Stream<RowPart> rows() {
-        return Stream.of(Side.values()).flatMap(side -> Stream.of(
+    /** A row and its surface as drawn, built once for all tests that look at it. */
+    private record Built(RowPart part, RowSolid solid, Surface surface) {
+        static Built of(RowPart part) {
+            RowSolid solid = new RowSolid(part, 1, 1);
+            return new Built(part, solid, Surface.of(solid));
+        }
+
+        @Override
+        public String toString() {
+            return part.shape().teeth() + " teeth on a " + part.shape().side().word() + " row, lean " + part.shape().leanMm()
+                    + " mm, " + part.clamping();
+        }
+    }
+
+    private static final List<Built> ROWS = Stream.of(Side.values()).flatMap(side -> Stream.of(
                 part(side, PLAIN, 1, 0, Clamping.NONE, 0),
                 part(side, PLAIN, 24, 0, Clamping.NONE, 0),
                 part(side, EASED, 23, 1.82, Clamping.holes(4, 30), 5),
@@ -36,33 +49,35 @@ class RowSolidTest {
                 part(side, SOFT, 120, 1.82, Clamping.holes(3, 9), 10),
                 part(side, SOFT, 12, 0, Clamping.slots(3, 20), 5),
                 // Hardly any floor is left between the roundings of a well.
-                part(side, ToothForm.own(5, 20, 3.58, 0.4, 0.7).eased(0, 1, 0), 31, 1.5, Clamping.NONE, 10)));
+                part(side, ToothForm.own(5, 20, 3.58, 0.4, 0.7).eased(0, 1, 0), 31, 1.5, Clamping.NONE, 10)))
+            .map(Built::of).toList();
+
+    static Stream<Built> rows() {
+        return ROWS.stream();
     }
 
     @ParameterizedTest
     @MethodSource("rows")
-    void theSurfaceIsClosedAndEveryEdgeRunsBothWays(RowPart part) {
-        Surface surface = Surface.of(new RowSolid(part, 1, 1));
-        assertEquals(0, surface.looseEdges());
-        assertEquals(0, surface.triangles().size() % 2);
+    void theSurfaceIsClosedAndEveryEdgeRunsBothWays(Built row) {
+        assertEquals(0, row.surface().looseEdges());
+        assertEquals(0, row.surface().triangles().size() % 2);
     }
 
     @ParameterizedTest
     @MethodSource("rows")
-    void cornersEdgesAndTrianglesCountTheHolesThroughIt(RowPart part) {
+    void cornersEdgesAndTrianglesCountTheHolesThroughIt(Built row) {
         // Euler: V − E + F = 2 − 2g with E = 3F/2, and every hole through the row raises the genus g by one.
-        RowSolid solid = new RowSolid(part, 1, 1);
-        assertEquals(2 - 2 * solid.plan().holes().size(), Surface.of(solid).euler());
+        assertEquals(2 - 2 * row.solid().plan().holes().size(), row.surface().euler());
     }
 
     @ParameterizedTest
     @MethodSource("rows")
-    void theVolumeOfTheTrianglesIsThatOfTheClosedForm(RowPart part) {
+    void theVolumeOfTheTrianglesIsThatOfTheClosedForm(Built row) {
         // Chords stand off their arcs by 2 µm at most; all arcs of a tooth together are shorter than 12 mm.
-        RowSolid solid = new RowSolid(part, 1, 1);
-        double arcs = part.shape().teeth() * 12 + solid.plan().holes().size() * 20;
-        double off = Surface.of(solid).volume() - solid.volumeMm3();
-        assertEquals(0, off, part.shape().form() == PLAIN ? 1e-8 : arcs * RowSolid.SAG_MM * part.faceMm());
+        RowShape shape = row.part().shape();
+        double arcs = shape.teeth() * 12 + row.solid().plan().holes().size() * 20;
+        double off = row.surface().volume() - row.solid().volumeMm3();
+        assertEquals(0, off, shape.form() == PLAIN ? 1e-8 : arcs * RowSolid.SAG_MM * row.part().faceMm());
     }
 
     @Test
@@ -84,10 +99,9 @@ class RowSolidTest {
 
     @ParameterizedTest
     @MethodSource("rows")
-    void noTriangleCrossesAnother(RowPart part) {
-        Surface surface = Surface.of(new RowSolid(part, 1, 1));
-        assertEquals(List.of(), Crossing.of(surface));
-        assertTrue(surface.smallestArea() > 1e-7, () -> "smallest " + surface.smallestArea());
+    void noTriangleCrossesAnother(Built row) {
+        assertEquals(List.of(), Crossing.of(row.surface()));
+        assertTrue(row.surface().smallestArea() > 1e-7, () -> "smallest " + row.surface().smallestArea());
     }
 
     @Test
@@ -104,8 +118,8 @@ class RowSolidTest {
 
     @ParameterizedTest
     @MethodSource("rows")
-    void theRowLiesInTheCornerOfTheBedAndReachesAsFarAsItSays(RowPart part) {
-        RowSolid solid = new RowSolid(part, 1.01, 0.99);
+    void theRowLiesInTheCornerOfTheBedAndReachesAsFarAsItSays(Built row) {
+        RowSolid solid = new RowSolid(row.part(), 1.01, 0.99);
         List<Node> nodes = Surface.of(solid).nodes();
         assertEquals(0, nodes.stream().mapToDouble(Node::x).min().orElseThrow(), 1e-9);
         assertEquals(0, nodes.stream().mapToDouble(Node::y).min().orElseThrow(), 1e-9);

@@ -1,18 +1,28 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.analysis.part;
+package pitchstack.analysis;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import pitchstack.core.geometry.BasicRack;
 import pitchstack.core.geometry.ToothForm;
+import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
+import pitchstack.model.Axis;
+import pitchstack.model.AxisKind;
+import pitchstack.model.Positioner;
+import pitchstack.model.Row;
+import pitchstack.model.Stage;
+import pitchstack.model.StageSource;
 import pitchstack.model.ToothProfile;
 
-/** The tooth form of a stage in numbers. */
-public final class ToothForms {
+/** The tooth forms of stages as they are made, in numbers. */
+public final class PrintedForms {
     /** Depth and clearance of ISO 53 type A in modules, for an own form that leaves them open. */
     private static final double DEPTH = 2.25;
     private static final double CLEARANCE = 0.25;
 
-    private ToothForms() {
+    private PrintedForms() {
     }
 
     /**
@@ -25,7 +35,7 @@ public final class ToothForms {
      * @param eased whether to round off tips and cut wells and slots, which a bought row does not have
      * @throws QuantityException if a length cannot be read
      */
-    static ToothForm of(pitchstack.model.ToothForm form, Lengths lengths, double pitchMm, boolean eased) {
+    public static ToothForm of(pitchstack.model.ToothForm form, Lengths lengths, double pitchMm, boolean eased) {
         if (form == null) {
             return ToothForm.of(BasicRack.A, pitchMm);
         }
@@ -33,6 +43,37 @@ public final class ToothForms {
                 : ToothForm.of(rack(form.getProfile()), pitchMm);
         return !eased ? plain : plain.eased(lengths.mm("tip relief", form.getTipRelief(), 0),
                 lengths.mm("well", form.getWell(), 0), lengths.mm("slot", form.getSlot(), 0));
+    }
+
+    /** Whether a row is printed: its stage is, or it names a print set-up, as the adapter on a bought rack does. */
+    public static boolean isPrinted(Stage stage, Row row) {
+        return stage.getSource() == StageSource.PRINTED || row != null && !Lengths.isBlank(row.getPrintSetup());
+    }
+
+    /**
+     * The forms of the stages of a linear axis of which a row is printed, by stage index. One that cannot be read is left
+     * out, since no part is made of it either.
+     */
+    static Map<Integer, ToothForm> of(Positioner positioner, Axis axis) {
+        Map<Integer, ToothForm> forms = new TreeMap<>();
+        for (int j = 0; j < axis.getStages().size() && axis.getKind() == AxisKind.LINEAR; j++) {
+            Stage stage = axis.getStages().get(j);
+            if (isPrinted(stage, stage.getBaseRow()) || isPrinted(stage, stage.getRiderRow())) {
+                int number = j;
+                read(positioner, stage).ifPresent(form -> forms.put(number, form));
+            }
+        }
+        return forms;
+    }
+
+    private static Optional<ToothForm> read(Positioner positioner, Stage stage) {
+        LinearScale scale = new LinearScale(Quantities.unit(positioner));
+        try {
+            return Optional.of(of(stage.getToothForm(), new Lengths(scale), Quantities.nominalPitch(stage, scale)
+                    / Lengths.FM_PER_MM, true));
+        } catch (QuantityException unreadable) {
+            return Optional.empty();
+        }
     }
 
     private static ToothForm own(pitchstack.model.ToothForm form, Lengths lengths, double pitchMm) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package pitchstack.analysis.part;
+package pitchstack.analysis;
 
 import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
@@ -9,10 +9,11 @@ import pitchstack.core.units.QuantityException;
  *
  * @param scale whose unit is meant where none is written
  */
-record Lengths(LinearScale scale) {
-    private static final double FM_PER_MM = 1e12;
+public record Lengths(LinearScale scale) {
+    static final double FM_PER_MM = 1e12;
 
-    static boolean isBlank(String text) {
+    /** Whether nothing is written. */
+    public static boolean isBlank(String text) {
         return text == null || text.isBlank();
     }
 
@@ -24,7 +25,7 @@ record Lengths(LinearScale scale) {
      * @param otherwise in millimetres, where the text is blank
      * @throws QuantityException if it cannot be read
      */
-    double mm(String what, String text, double otherwise) {
+    public double mm(String what, String text, double otherwise) {
         try {
             return isBlank(text) ? otherwise : scale.parse(text) / FM_PER_MM;
         } catch (QuantityException e) {
