@@ -80,15 +80,40 @@ final class Dialogue {
         Scale scale = analysis.spec().scale();
         page.form().hint(Sayings.unit(session.positioner(), scale), scale.formatSize(analysis.spec().tolerance()));
         page.saved().show(session.axis());
-        moved();
-    }
-
-    /** Says where the stages stand now, and plans again from there. */
-    void moved() {
-        page.head(Sayings.standing(session.analysis().spec(), session.shown()));
+        head();
         if (!session.isPlaying()) {
             plan();
         }
+    }
+
+    /**
+     * Says where the stages stand now, and plans again from there; not where they stand as they did for the answer that is
+     * shown, as they do after a move was played.
+     */
+    void moved() {
+        head();
+        if (!session.isPlaying() && !isAnswered()) {
+            plan();
+        }
+    }
+
+    private void head() {
+        page.head(Sayings.standing(session.analysis().spec(), session.shown()));
+    }
+
+    private boolean isAnswered() {
+        boolean answered = reading() instanceof Question.Reading.Asked asked
+                && page.answer().confirm(session.analysis().spec(), asked.request());
+        if (answered) {
+            background.forget();
+            page.layout();
+        }
+        return answered;
+    }
+
+    private Question.Reading reading() {
+        AxisAnalysis analysis = session.analysis();
+        return page.form().question().read(analysis.spec(), session.shown(), analysis.last(), alternatives);
     }
 
     /** Ends planning until something is shown again. */
@@ -156,7 +181,7 @@ final class Dialogue {
         control().getDisplay().timerExec(-1, plan);
         AxisAnalysis analysis = session.analysis();
         Question question = page.form().question();
-        Question.Reading reading = question.read(analysis.spec(), session.shown(), analysis.last(), alternatives);
+        Question.Reading reading = reading();
         page.form().problem(reading);
         page.form().explain(meaning(question, reading));
         page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());
@@ -193,7 +218,10 @@ final class Dialogue {
     }
 
     private void waiting() {
-        say(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
+        if (!control().isDisposed()) {
+            page.answer().await(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
+            page.layout();
+        }
     }
 
     private void say(String sentence) {
