@@ -36,7 +36,7 @@ public record CoverageWords(Scale scale) {
             return figures(charted);
         }
         return "Reached within ±" + scale.formatSize(charted.coverage().tolerance()) + ": " + reached(charted.summary())
-                + charted.supposed().map(then -> " now, " + reached(then.summary()) + " as supposed, with "
+                + charted.supposed().map(then -> " now, " + reached(then.summary()) + " as supposed in the view Wear, with "
                 + amount(then.change().lost()) + " lost and " + amount(then.change().wornOnly())
                 + " more only over worn teeth.").orElse(".")
                 + charted.cost().map(cost -> " Selected " + selected + ": " + amount(cost.change().lost()) + " lost, "
