@@ -273,7 +273,7 @@ class PreferencesTest {
             hands.picture(dialog, "keys");
             assertEquals("Ctrl+O", key(table, "Open File…"));
             assertEquals("F1", key(table, "User Guide"));
-            assertEquals("Ctrl+N", key(table, "New"));
+            assertEquals("Ctrl+N", key(table, "New Small Stack"));
             assertEquals("Shift+Ctrl+N", key(table, "Design a New Stack…"));
             assertTrue(Stream.of(table.getItems()).noneMatch(item -> item.getText(0).matches(".*(Perspective|Wizard|Editor).*")),
                     "no words for programmers");
