@@ -112,6 +112,7 @@ class PreferencesTest {
             choose(dialog, "Unit of new files", 1);
             choose(dialog, "Inches are shown as", 1);
             type(dialog, "Printed line width", "0.6");
+            type(dialog, "Printer's bed, longest side", "10 in");
             type(dialog, "Release", "7");
             type(dialog, "Each tooth", "0.5");
             type(dialog, "Turning round", "2");
@@ -119,8 +120,8 @@ class PreferencesTest {
             hands.picture(dialog, "preferences");
             accept(dialog);
         });
-        assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "releaseSeconds", "7",
-                "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
+        assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "bed", "10 in",
+                "releaseSeconds", "7", "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
         bench.command("pitchstack.ui.editor.new", Map.of());
         Session fresh = bench.editor().getAdapter(Session.class);
         assertEquals(DisplayUnit.INCH, fresh.positioner().getUnit());
