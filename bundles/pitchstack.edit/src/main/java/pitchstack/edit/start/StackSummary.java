@@ -66,9 +66,14 @@ public final class StackSummary {
         StageSpec stage = spec.stages().get(j);
         IndexRange indices = stage.rows().indices();
         return stage.name() + ", " + stack.axis().getStages().get(j).getSource().getLiteral() + ", "
-                + stack.axis().getStages().get(j).getPitch() + ": base row of " + row(stage.rows().base().teeth(), stage)
+                + spelled(stack.axis().getStages().get(j).getPitch()) + ": base row of " + row(stage.rows().base().teeth(), stage)
                 + ", rider row of " + row(stage.rows().rider().teeth(), stage) + "; it can stand from "
                 + signed(indices.first()) + " to " + signed(indices.last()) + " teeth off its zero.";
+    }
+
+    /** A pitch as a file has it, with what is short there in full. */
+    private static String spelled(String pitch) {
+        return pitch.replaceFirst(" CP$", " circular pitch").replaceFirst(" DP$", " diametral pitch");
     }
 
     /** Into how many pieces the rows of a printed stage fall where they are longer than the printer's bed. */

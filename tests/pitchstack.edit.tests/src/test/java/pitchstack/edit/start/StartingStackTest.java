@@ -172,6 +172,7 @@ final class StartingStackTest {
         List<String> said = new StackSummary(made(linear(DisplayUnit.INCH, "96", "0.010", "1/4 in CP")), SHOP).sentences();
         assertTrue(said.get(0).contains("96.000 in lies within 0.005 in"), said.toString());
         assertTrue(said.get(1).contains("finest step everywhere is 0.010 in"), said.toString());
+        assertTrue(said.get(2).startsWith("Rack, bought, 1/4 in circular pitch: base row of "), said.toString());
         // Two rows of 24 teeth of 0.24 in.
         assertTrue(said.get(3).contains("base row of 24 teeth, 5.760 in, rider row of 24 teeth, 5.760 in"), said.toString());
         assertTrue(said.stream().noneMatch(sentence -> sentence.contains("pieces")), "146.3 mm, and a rack that is bought");
