@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -234,8 +236,19 @@ class TargetViewTest {
         over.x = row.x + 2;
         over.y = row.y + row.height / 2;
         choices.notifyListeners(SWT.MouseMove, over);
-        assertEquals("Hardened rack of the long bed under the carriage 3 · Printed pair on the left side of the table −1",
-                choices.getToolTipText());
+        String full = "Hardened rack of the long bed under the carriage 3 · Printed pair on the left side of the table −1";
+        assertEquals(full, choices.getToolTipText());
+        hands.focus(choices);
+        choices.select(1);
+        hands.chord(SWT.CTRL, 'c');
+        hands.until("the names are copied in full", () -> clip().endsWith("\t" + full));
+    }
+
+    private String clip() {
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        Object text = clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        return String.valueOf(text);
     }
 
     /** In a column a fifth as wide as the window, as on a small screen with large letters. */
