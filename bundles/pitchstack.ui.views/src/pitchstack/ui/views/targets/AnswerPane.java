@@ -103,11 +103,14 @@ public final class AnswerPane {
     }
 
     /**
-     * Says that an answer is being worked out. The one shown before stays in its place, in grey, so that nothing jumps; it
-     * is proposed no more.
+     * Says that an answer is being worked out. One of the same axis that was shown before stays in its place, in grey, so
+     * that nothing jumps; it is proposed no more.
+     *
+     * @param axis the axis that is asked about now
+     * @param words what is said
      */
-    void await(String words) {
-        if (planned == null) {
+    void await(AxisSpec axis, String words) {
+        if (planned == null || !planned.axis().equals(axis)) {
             say(words);
             return;
         }

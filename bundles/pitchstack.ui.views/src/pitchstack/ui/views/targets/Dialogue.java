@@ -92,28 +92,13 @@ final class Dialogue {
      */
     void moved() {
         head();
-        if (!session.isPlaying() && !isAnswered()) {
-            plan();
+        if (!session.isPlaying()) {
+            plan(true);
         }
     }
 
     private void head() {
         page.head(Sayings.standing(session.analysis().spec(), session.shown()));
-    }
-
-    private boolean isAnswered() {
-        boolean answered = reading() instanceof Question.Reading.Asked asked
-                && page.answer().confirm(session.analysis().spec(), asked.request());
-        if (answered) {
-            background.forget();
-            page.layout();
-        }
-        return answered;
-    }
-
-    private Question.Reading reading() {
-        AxisAnalysis analysis = session.analysis();
-        return page.form().question().read(analysis.spec(), session.shown(), analysis.last(), alternatives);
     }
 
     /** Ends planning until something is shown again. */
@@ -178,17 +163,20 @@ final class Dialogue {
     }
 
     private void plan() {
+        plan(false);
+    }
+
+    /** @param keep whether what is shown is kept where it is the answer to what is asked */
+    private void plan(boolean keep) {
         control().getDisplay().timerExec(-1, plan);
         AxisAnalysis analysis = session.analysis();
         Question question = page.form().question();
-        Question.Reading reading = reading();
+        Question.Reading reading = question.read(analysis.spec(), session.shown(), analysis.last(), alternatives);
         page.form().problem(reading);
         page.form().explain(meaning(question, reading));
         page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());
         if (reading instanceof Question.Reading.Asked asked) {
-            page.answer().outdate();
-            background.ask("Plan", progress -> analysis.planner().orElseThrow().plan(asked.request()),
-                    found -> answered(analysis, asked, found));
+            ask(analysis, asked, keep);
             page.layout();
         } else {
             background.forget();
@@ -196,6 +184,16 @@ final class Dialogue {
             say(!(reading instanceof Question.Reading.Nothing) ? ""
                     : question.relative() ? Sayings.distanceInvitation(axis.scale()) : Sayings.invitation(axis));
         }
+    }
+
+    private void ask(AxisAnalysis analysis, Question.Reading.Asked asked, boolean keep) {
+        if (keep && page.answer().confirm(analysis.spec(), asked.request())) {
+            background.forget();
+            return;
+        }
+        page.answer().outdate();
+        background.ask("Plan", progress -> analysis.planner().orElseThrow().plan(asked.request()),
+                found -> answered(analysis, asked, found));
     }
 
     /** A distance is read back as the position it leads to. */
@@ -219,7 +217,9 @@ final class Dialogue {
 
     private void waiting() {
         if (!control().isDisposed()) {
-            page.answer().await(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
+            AxisAnalysis analysis = session.analysis();
+            page.answer().await(analysis.spec(),
+                    analysis.isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
             page.layout();
         }
     }
