@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.TableColumn;
 public final class Columns {
     private final Table table;
     private final TableColumn elastic;
+    private int least = Integer.MAX_VALUE;
 
     /**
      * Adds the columns to a table.
@@ -28,6 +29,16 @@ public final class Columns {
         table.addListener(SWT.Resize, e -> fit());
     }
 
+    /**
+     * Lets the elastic column be cut where the table is too narrow for all of them, so that the others stay in sight.
+     *
+     * @param width what it keeps at least, in pixels
+     */
+    public Columns cutting(int width) {
+        least = width;
+        return this;
+    }
+
     /** Fits the columns to their texts; to be called when the texts have changed. */
     public void fit() {
         if (table.getSize().y == 0) {
@@ -38,6 +49,8 @@ public final class Columns {
             column.pack();
             used += column.getWidth();
         }
-        elastic.setWidth(elastic.getWidth() + Math.max(0, table.getClientArea().width - used));
+        int left = table.getClientArea().width - used;
+        elastic.setWidth(left >= 0 ? elastic.getWidth() + left
+                : Math.min(elastic.getWidth(), Math.max(least, elastic.getWidth() + left)));
     }
 }

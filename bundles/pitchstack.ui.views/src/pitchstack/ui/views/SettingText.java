@@ -27,15 +27,37 @@ public final class SettingText {
 
     /** The stages that stand on worn teeth, or {@code no}. */
     public static String worn(AxisSpec axis, PlannedSetting move) {
+        return worn(axis, move, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The same in little room.
+     *
+     * @param letters the most letters a name may have, at least 1; a longer one is cut, with an ellipsis at its end
+     */
+    public static String worn(AxisSpec axis, PlannedSetting move, int letters) {
         return move.wornStages().isEmpty() ? "no"
-                : move.wornStages().stream().map(j -> stage(axis, j)).collect(Collectors.joining(", "));
+                : move.wornStages().stream().map(j -> cut(stage(axis, j), letters)).collect(Collectors.joining(", "));
     }
 
     /** Where a setting has its stages: {@code Rack 12 · Fine row −3}. */
     public static String setting(AxisSpec axis, Setting setting) {
+        return setting(axis, setting, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The same in little room; the indices stay whole.
+     *
+     * @param letters the most letters a name may have, at least 1; a longer one is cut, with an ellipsis at its end
+     */
+    public static String setting(AxisSpec axis, Setting setting, int letters) {
         return IntStream.range(0, setting.size())
-                .mapToObj(j -> stage(axis, j) + " " + TrueMinus.in(Integer.toString(setting.index(j))))
+                .mapToObj(j -> cut(stage(axis, j), letters) + " " + TrueMinus.in(Integer.toString(setting.index(j))))
                 .collect(Collectors.joining(" · "));
+    }
+
+    private static String cut(String name, int letters) {
+        return name.length() <= letters ? name : name.substring(0, letters - 1).stripTrailing() + "…";
     }
 
     /** How a stage is called, counted from 0. */

@@ -4,6 +4,7 @@ package pitchstack.ui.views;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -23,13 +24,25 @@ import org.eclipse.swt.widgets.TableItem;
 /** The context menu of a table: what can be done with its rows, and copies of them for other programs, by Ctrl+C too. */
 public final class TableMenu {
     private final Table table;
+    private final Function<TableItem, String[]> texts;
     private final List<Entry> entries = new ArrayList<>();
 
     private record Entry(String text, int key, BooleanSupplier possible, Runnable what) { }
 
     /** @param table a table without a context menu */
     public TableMenu(Table table) {
+        this(table, row -> IntStream.range(0, table.getColumnCount()).mapToObj(row::getText).toArray(String[]::new));
+    }
+
+    /**
+     * The same, of a table that may show less than it is told.
+     *
+     * @param table a table without a context menu
+     * @param texts gives what is copied of a row, one text a column
+     */
+    public TableMenu(Table table, Function<TableItem, String[]> texts) {
         this.table = table;
+        this.texts = texts;
         MenuManager menu = new MenuManager();
         menu.setRemoveAllWhenShown(true);
         menu.addMenuListener(this::fill);
@@ -91,7 +104,7 @@ public final class TableMenu {
     }
 
     private String line(TableItem row) {
-        return IntStream.range(0, table.getColumnCount()).mapToObj(row::getText).collect(Collectors.joining("\t"));
+        return String.join("\t", texts.apply(row));
     }
 
     private void copy(Stream<String> lines) {

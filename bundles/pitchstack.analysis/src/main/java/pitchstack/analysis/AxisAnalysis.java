@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import pitchstack.core.check.Checks;
 import pitchstack.core.check.Finding;
+import pitchstack.core.check.Place;
 import pitchstack.core.check.Severity;
 import pitchstack.core.check.Subject;
 import pitchstack.core.plan.Planner;
@@ -55,9 +56,7 @@ public final class AxisAnalysis {
      */
     public static AxisAnalysis of(Positioner positioner, Axis axis, AxisAnalysis earlier, boolean fractions) {
         AxisReading reading = AxisReader.read(positioner, axis, fractions);
-        List<Finding> findings = new ArrayList<>(reading.unreadable().isEmpty()
-                ? Checks.run(new Subject(reading.spec(), reading.current(), reading.lineWidthM(),
-                        PrintedForms.of(positioner, axis)))
+        List<Finding> findings = new ArrayList<>(reading.unreadable().isEmpty() ? checked(reading, positioner, axis)
                 : reading.unreadable());
         findings.addAll(reading.remarks());
         findings.addAll(NameFindings.of(positioner, axis));
@@ -67,6 +66,18 @@ public final class AxisAnalysis {
         boolean same = earlier != null && earlier.planner.isPresent() && earlier.spec().equals(reading.spec());
         return new AxisAnalysis(axis, reading, findings,
                 same ? earlier.planner : Optional.of(new LatePlanner(reading.spec())));
+    }
+
+    private static List<Finding> checked(AxisReading reading, Positioner positioner, Axis axis) {
+        TargetStops targets = TargetStops.of(axis, reading.spec());
+        List<Finding> findings = new ArrayList<>(Checks.run(new Subject(reading.spec(), reading.current(),
+                reading.lineWidthM(), PrintedForms.of(positioner, axis), targets.stops())));
+        // A negative tolerance of the axis has a finding of its own; each target that takes it need not say so again.
+        if (reading.spec().tolerance() >= 0) {
+            targets.unread().forEach(sentence -> findings.add(
+                    new Finding("unreadable-target", Severity.WARNING, Place.AXIS, "", "", sentence)));
+        }
+        return findings;
     }
 
     /** The axis of the model. */

@@ -6,6 +6,7 @@ import java.util.List;
 import pitchstack.core.plan.Stop;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.QuantityException;
+import pitchstack.model.Axis;
 import pitchstack.model.Target;
 
 /**
@@ -25,12 +26,17 @@ public record TargetStops(List<Stop> stops, List<Target> targets, List<String> u
 
     /** The targets of an axis that has been analysed. */
     public static TargetStops of(AxisAnalysis analysis) {
+        return of(analysis.axis(), analysis.spec());
+    }
+
+    /** The targets of an axis that has been read into numbers. */
+    static TargetStops of(Axis axis, AxisSpec spec) {
         List<Stop> stops = new ArrayList<>();
         List<Target> targets = new ArrayList<>();
         List<String> unread = new ArrayList<>();
-        for (Target target : analysis.axis().getTargets()) {
+        for (Target target : axis.getTargets()) {
             try {
-                stops.add(stop(target, analysis.spec()));
+                stops.add(stop(target, spec));
                 targets.add(target);
             } catch (QuantityException e) {
                 unread.add("Target “" + text(target.getName()) + "”: " + e.getMessage());

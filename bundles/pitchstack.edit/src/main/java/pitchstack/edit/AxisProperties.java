@@ -10,7 +10,7 @@ import pitchstack.model.PitchstackPackage.Literals;
 
 /** The facts of an axis. */
 final class AxisProperties {
-    private static final String TITLE = "Title";
+    private static final String AXIS = "Axis";
     private static final String TRAVEL = "Travel";
     private static final String TARGET = "Target";
 
@@ -21,7 +21,7 @@ final class AxisProperties {
         Entries entries = new Entries(axis, "“" + axis.getName() + "”");
         Scale scale = session.analysis(axis).spec().scale();
         return List.of(
-                entries.text(Literals.AXIS__NAME, "name", "What this direction of motion is called.", TITLE),
+                entries.text(Literals.AXIS__NAME, "name", "What this direction of motion is called.", AXIS),
                 entries.choice(Literals.AXIS__KIND, "kind", "Along a line or around a centre.", TRAVEL, AxisKind.VALUES),
                 entries.quantity(Literals.AXIS__DATUM, "datum", "The position of the carriage when every index is 0.", TRAVEL,
                         true, scale::parse),

@@ -10,7 +10,7 @@ import pitchstack.model.Positioner;
 
 /** The facts of a whole device. */
 final class PositionerProperties {
-    private static final String TITLE = "Title";
+    private static final String TITLE = "Title block";
     private static final String SHOP = "Shop";
     private static final String ACCURACY = "Accuracy";
     /** More than between a winter and a summer without heating. */

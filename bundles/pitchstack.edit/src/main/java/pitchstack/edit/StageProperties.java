@@ -38,8 +38,9 @@ final class StageProperties {
         List<Property> all = new ArrayList<>(List.of(
                 entries.text(Literals.STAGE__NAME, "name", "What this stage is called.", STAGE),
                 entries.choice(Literals.STAGE__SOURCE, "source", "Bought, or printed in the shop.", STAGE, StageSource.VALUES),
-                entries.quantity(Literals.STAGE__PITCH, "pitch", "Tooth spacing: 5 mm, 0.24 in, 1/4 in CP, module 1, 24 DP"
-                        + (scale.turn() > 0 ? ", 360 per turn." : "."), STAGE, false, typed -> readPitch(typed, scale)),
+                entries.quantity(Literals.STAGE__PITCH, "pitch", "Tooth spacing: 5 mm or 0.24 in, a circular pitch as "
+                        + "1/4 in CP, a diametral pitch as 24 DP, or module 1"
+                        + (scale.turn() > 0 ? "; or 360 per turn." : "."), STAGE, false, typed -> readPitch(typed, scale)),
                 Entries.derived("spacing", "spacing", "The pitch as a spacing, with today's correction.", STAGE,
                         scale.format(spec.pitch())),
                 index(entries, stage, indices),

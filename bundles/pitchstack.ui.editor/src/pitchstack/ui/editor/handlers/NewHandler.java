@@ -6,7 +6,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.ui.handlers.HandlerUtil;
 
-/** File &gt; New: a new positioner that is in no file yet. */
+/** File &gt; New Small Stack: a rack and a pair to change, in no file yet. */
 public final class NewHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {

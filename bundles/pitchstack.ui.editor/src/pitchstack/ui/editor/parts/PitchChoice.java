@@ -44,7 +44,7 @@ final class PitchChoice implements Beside {
         combo = new Combo(box, SWT.READ_ONLY);
         ways.forEach(way -> combo.add(way.label()));
         combo.select(ways.indexOf(parts.map(PitchWay.Parts::way).orElse(ways.get(0))));
-        combo.setToolTipText("What the number counts (up and down arrow)");
+        combo.setToolTipText("What the number counts; CP is circular pitch, DP diametral pitch (up and down arrow)");
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> changed.run()));
         combo.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override

@@ -23,7 +23,7 @@ public record CoverageWords(Scale scale) {
         double worn = summary.share(Reached.WORN);
         // What is left of 1 may differ from the sum by a rounding, which must not turn 100 % into less.
         double reached = summary.not() == 0 ? 1 : clean + worn;
-        String within = " of " + scale.formatSize(summary.travel()) + " is reached within ±"
+        String within = " of " + scale.formatWay(summary.travel()) + " is reached within ±"
                 + scale.formatSize(charted.coverage().tolerance());
         String over = worn == 0 ? ", all of it over clean teeth. "
                 : ": " + percent(clean) + " over clean teeth, " + percent(worn) + " only over worn teeth. ";
@@ -36,7 +36,7 @@ public record CoverageWords(Scale scale) {
             return figures(charted);
         }
         return "Reached within ±" + scale.formatSize(charted.coverage().tolerance()) + ": " + reached(charted.summary())
-                + charted.supposed().map(then -> " now, " + reached(then.summary()) + " as supposed, with "
+                + charted.supposed().map(then -> " now, " + reached(then.summary()) + " as supposed in the view Wear, with "
                 + amount(then.change().lost()) + " lost and " + amount(then.change().wornOnly())
                 + " more only over worn teeth.").orElse(".")
                 + charted.cost().map(cost -> " Selected " + selected + ": " + amount(cost.change().lost()) + " lost, "

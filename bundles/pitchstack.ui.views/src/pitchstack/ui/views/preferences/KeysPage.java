@@ -24,7 +24,7 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
     public static final String ID = "pitchstack.ui.views.preferences.keys";
     private static final int LEAST_ROWS = 10;
     /** Room for all three columns in any size of text; the dialog is as wide as the page that is shown first. */
-    static final int WIDTH_CHARS = 95;
+    static final int WIDTH_CHARS = 98;
 
     private List<KeyList.Line> lines = List.of();
     private Table table;
@@ -55,7 +55,8 @@ public final class KeysPage extends PreferencePage implements IWorkbenchPreferen
         Accessibles.name(table, "Keys");
         columns = new Columns(table, 0, "What it does", "Key", "Where");
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1)
-                .hint(convertWidthInCharsToPixels(WIDTH_CHARS), LEAST_ROWS * table.getItemHeight()).applyTo(table);
+                .hint(convertWidthInCharsToPixels(WIDTH_CHARS) - table.computeTrim(0, 0, 0, 0).width,
+                        LEAST_ROWS * table.getItemHeight()).applyTo(table);
         Label more = new Label(page, SWT.WRAP);
         more.setText("The arrow keys and others that move what is selected are listed in the user guide (F1).");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(more);

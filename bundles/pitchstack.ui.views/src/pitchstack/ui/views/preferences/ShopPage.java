@@ -52,6 +52,7 @@ public final class ShopPage extends PreferencePage implements IWorkbenchPreferen
         choice(shown, Key.UNIT, "&Unit of new files", "millimetres", "inches");
         choice(shown, Key.FRACTIONS, "Inches are &shown as", "decimals: 37.625 in", "fractions where they are such: 37 5/8 in");
         text(shown, Key.LINE_WIDTH, "Printed &line width", "of new files; a number alone is in mm");
+        text(shown, Key.BED, "Printer's &bed, longest side", "to say when a row falls into pieces");
         Composite costs = group(page, "Effort of new stages, in seconds");
         text(costs, Key.RELEASE, "&Release", "to release a stage and clamp it again");
         text(costs, Key.PER_TOOTH, "Each &tooth", "for every tooth counted");

@@ -18,7 +18,7 @@ final class NewStackWizard extends Wizard {
 
     NewStackWizard(ShopDefaults shop) {
         wishes = new WishPage(shop);
-        result = new ResultPage(wishes, shop.costs());
+        result = new ResultPage(wishes, shop);
         setWindowTitle("Design a New Stack");
         setNeedsProgressMonitor(true);
     }
@@ -51,6 +51,7 @@ final class NewStackWizard extends Wizard {
             MessageDialog.openError(getShell(), "The file was not written", e.getMessage());
             return false;
         }
+        result.keepFolder();
         written = Optional.of(file);
         return true;
     }

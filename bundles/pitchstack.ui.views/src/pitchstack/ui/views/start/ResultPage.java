@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -15,20 +16,23 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import pitchstack.edit.start.ShopDefaults;
 import pitchstack.edit.start.StackSummary;
 import pitchstack.edit.start.StackWish;
-import pitchstack.edit.start.StageCosts;
 import pitchstack.edit.start.StartingStack;
 import pitchstack.model.file.StackFile;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.export.KeptChoices;
 
 /** What comes of the wishes, worked out and not promised, and the file it goes into. */
 final class ResultPage extends WizardPage {
     private static final int WIDTH = 560;
     private static final int LINES = 14;
+    private static final KeptChoices KEPT = new KeptChoices("pitchstack.ui.views.start");
+    private static final String FOLDER = "folder";
 
     private final WishPage wishes;
-    private final StageCosts costs;
+    private final ShopDefaults shop;
     private Text summary;
     private Text folder;
     private Text name;
@@ -36,10 +40,10 @@ final class ResultPage extends WizardPage {
     private Optional<StartingStack> stack = Optional.empty();
     private String obstacle;
 
-    ResultPage(WishPage wishes, StageCosts costs) {
+    ResultPage(WishPage wishes, ShopDefaults shop) {
         super("result", "What comes of it", null);
         this.wishes = wishes;
-        this.costs = costs;
+        this.shop = shop;
         setPageComplete(false);
     }
 
@@ -51,8 +55,8 @@ final class ResultPage extends WizardPage {
         Accessibles.name(summary, "What the stack reaches and what has to be made");
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(WIDTH, LINES * summary.getLineHeight())
                 .applyTo(summary);
-        name = text(page, "File &name", freeName(home()), 2);
-        folder = text(page, "F&older", home().toString(), 1);
+        name = text(page, "File &name", freeName(kept()), 2);
+        folder = text(page, "F&older", kept().toString(), 1);
         Button browse = new Button(page, SWT.PUSH);
         browse.setText("B&rowse…");
         browse.addListener(SWT.Selection, event -> browse());
@@ -69,8 +73,20 @@ final class ResultPage extends WizardPage {
         return text;
     }
 
-    private static Path home() {
-        return Path.of(System.getProperty("user.home"));
+    /** The folder of the last time, while there is one. */
+    private static Path kept() {
+        Path home = Path.of(System.getProperty("user.home"));
+        try {
+            Path last = Path.of(KEPT.text(FOLDER));
+            return last.isAbsolute() && Files.isDirectory(last) ? last : home;
+        } catch (InvalidPathException fromAnotherSystem) {
+            return home;
+        }
+    }
+
+    /** Keeps the folder for the next time. */
+    void keepFolder() {
+        KEPT.keep(Map.of(FOLDER, file().getParent().toString()));
     }
 
     private static String freeName(Path where) {
@@ -118,7 +134,8 @@ final class ResultPage extends WizardPage {
         StackWish wish = wishes.wish();
         StartingStack.Result[] found = new StartingStack.Result[1];
         try {
-            getContainer().run(true, true, monitor -> found[0] = StartingStack.of(wish, costs, new Monitored(monitor)));
+            getContainer().run(true, true,
+                    monitor -> found[0] = StartingStack.of(wish, shop.costs(), new Monitored(monitor)));
         } catch (InvocationTargetException e) {
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {
@@ -133,7 +150,7 @@ final class ResultPage extends WizardPage {
         obstacle = result instanceof StartingStack.NotMade none
                 ? none.sentence().isEmpty() ? "The work was cancelled; go back and on again to start it anew." : none.sentence()
                 : null;
-        summary.setText(stack.map(found -> String.join("\n\n", new StackSummary(found).sentences())).orElse(obstacle));
+        summary.setText(stack.map(found -> String.join("\n\n", new StackSummary(found, shop).sentences())).orElse(obstacle));
         if (obstacle != null) {
             shown = null;
         }
@@ -141,7 +158,7 @@ final class ResultPage extends WizardPage {
     }
 
     private void check() {
-        String complaint = obstacle != null ? obstacle : complaint();
+        String complaint = obstacle != null ? "Nothing comes of it yet; what is in the way stands below." : complaint();
         setErrorMessage(complaint);
         setMessage("Worked out for this stack, over every setting of it. Finish writes the file and opens it.");
         setPageComplete(complaint == null && stack.isPresent());

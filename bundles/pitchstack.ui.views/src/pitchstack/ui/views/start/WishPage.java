@@ -150,16 +150,18 @@ final class WishPage extends WizardPage {
         if (chosen() != RackSystem.NONE && rack.getText().isBlank()) {
             complaints.put(Field.RACK, "The pitch of the rack is missing; type it, or choose that there is none.");
         }
+        Field first = complaints.keySet().stream().findFirst().orElse(null);
         signs.forEach((field, sign) -> {
             String complaint = complaints.get(field);
-            sign.setDescriptionText(complaint);
+            // The first is explained at the top; once is enough.
+            sign.setDescriptionText(field == first ? null : complaint);
             if (complaint == null || !touched) {
                 sign.hide();
             } else {
                 sign.show();
             }
         });
-        setErrorMessage(touched ? complaints.values().stream().findFirst().orElse(null) : null);
+        setErrorMessage(touched ? complaints.get(first) : null);
         setPageComplete(complaints.isEmpty());
     }
 }

@@ -10,7 +10,9 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import pitchstack.core.plan.Answer;
+import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.PlannedSetting;
+import pitchstack.core.stack.AxisSpec;
 
 /** The answer: one move and the other choices, or the reason and the moves to both neighbours, or a sentence. */
 public final class AnswerPane {
@@ -98,6 +100,41 @@ public final class AnswerPane {
         outdated = true;
         first.setOutdated(true);
         second.setOutdated(true);
+    }
+
+    /**
+     * Says that an answer is being worked out. One of the same axis that was shown before stays in its place, in grey, so
+     * that nothing jumps; it is proposed no more.
+     *
+     * @param axis the axis that is asked about now
+     * @param words what is said
+     */
+    void await(AxisSpec axis, String words) {
+        if (planned == null || !planned.axis().equals(axis)) {
+            say(words);
+            return;
+        }
+        first.await(words);
+        second.await(words);
+        shown.accept(null);
+    }
+
+    /**
+     * Takes what is shown for the answer again, with the choice that was made in it.
+     *
+     * @param axis the axis that is asked about now
+     * @param request what is asked now
+     * @return whether it was the answer to that
+     */
+    boolean confirm(AxisSpec axis, PlanRequest request) {
+        if (planned == null || !planned.axis().equals(axis) || !planned.request().equals(request)) {
+            return false;
+        }
+        outdated = false;
+        first.setOutdated(false);
+        second.setOutdated(false);
+        shown.accept(planned.answer() instanceof Answer.Reached ? first.shown() : null);
+        return true;
     }
 
     /** The move that Enter applies: the chosen one, where the target is reached and there is something to move. */

@@ -80,15 +80,25 @@ final class Dialogue {
         Scale scale = analysis.spec().scale();
         page.form().hint(Sayings.unit(session.positioner(), scale), scale.formatSize(analysis.spec().tolerance()));
         page.saved().show(session.axis());
-        moved();
-    }
-
-    /** Says where the stages stand now, and plans again from there. */
-    void moved() {
-        page.head(Sayings.standing(session.analysis().spec(), session.shown()));
+        head();
         if (!session.isPlaying()) {
             plan();
         }
+    }
+
+    /**
+     * Says where the stages stand now, and plans again from there; not where they stand as they did for the answer that is
+     * shown, as they do after a move was played.
+     */
+    void moved() {
+        head();
+        if (!session.isPlaying()) {
+            plan(true);
+        }
+    }
+
+    private void head() {
+        page.head(Sayings.standing(session.analysis().spec(), session.shown()));
     }
 
     /** Ends planning until something is shown again. */
@@ -153,6 +163,11 @@ final class Dialogue {
     }
 
     private void plan() {
+        plan(false);
+    }
+
+    /** @param keep whether what is shown is kept where it is the answer to what is asked */
+    private void plan(boolean keep) {
         control().getDisplay().timerExec(-1, plan);
         AxisAnalysis analysis = session.analysis();
         Question question = page.form().question();
@@ -161,9 +176,7 @@ final class Dialogue {
         page.form().explain(meaning(question, reading));
         page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());
         if (reading instanceof Question.Reading.Asked asked) {
-            page.answer().outdate();
-            background.ask("Plan", progress -> analysis.planner().orElseThrow().plan(asked.request()),
-                    found -> answered(analysis, asked, found));
+            ask(analysis, asked, keep);
             page.layout();
         } else {
             background.forget();
@@ -171,6 +184,16 @@ final class Dialogue {
             say(!(reading instanceof Question.Reading.Nothing) ? ""
                     : question.relative() ? Sayings.distanceInvitation(axis.scale()) : Sayings.invitation(axis));
         }
+    }
+
+    private void ask(AxisAnalysis analysis, Question.Reading.Asked asked, boolean keep) {
+        if (keep && page.answer().confirm(analysis.spec(), asked.request())) {
+            background.forget();
+            return;
+        }
+        page.answer().outdate();
+        background.ask("Plan", progress -> analysis.planner().orElseThrow().plan(asked.request()),
+                found -> answered(analysis, asked, found));
     }
 
     /** A distance is read back as the position it leads to. */
@@ -193,7 +216,12 @@ final class Dialogue {
     }
 
     private void waiting() {
-        say(session.analysis().isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
+        if (!control().isDisposed()) {
+            AxisAnalysis analysis = session.analysis();
+            page.answer().await(analysis.spec(),
+                    analysis.isPrepared() ? "Planning…" : "Preparing to plan on this axis…");
+            page.layout();
+        }
     }
 
     private void say(String sentence) {

@@ -6,6 +6,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -31,6 +32,7 @@ final class MovePanel {
     private final Label effort;
     private final Button apply;
     private PlannedSetting shown;
+    private String cost = "";
     private boolean moves;
 
     MovePanel(Composite parent, Fonts fonts) {
@@ -49,8 +51,9 @@ final class MovePanel {
         Accessibles.name(steps, "Steps");
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(NARROW, SWT.DEFAULT).applyTo(steps);
         worn = new Notice(panel, ISharedImages.IMG_OBJS_WARN_TSK, 2);
-        effort = new Label(panel, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(effort);
+        effort = new Label(panel, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(NARROW, SWT.DEFAULT)
+                .applyTo(effort);
         apply = new Button(panel, SWT.PUSH);
         apply.setText("Apply");
         apply.setToolTipText("Move the stages in the drawing as said here; Undo takes it back");
@@ -74,12 +77,17 @@ final class MovePanel {
         List<String> lines = answer.steps(planned);
         shown = planned;
         moves = !lines.isEmpty();
-        heading.setText((wording.position(planned) + ".").replace("&", "&&"));
+        heading.setText((leads(lines.size()) + wording.position(planned) + ".").replace("&", "&&"));
         steps.setText(moves ? String.join("\n", lines) : "The stages stand there already.");
         worn.say(wording.worn(planned).orElse(""));
-        effort.setText("Effort " + wording.effort(planned));
+        cost = "Effort " + wording.effort(planned);
         setOutdated(false);
         setShown(true);
+    }
+
+    /** What is to come must not read as if it were so already. */
+    private static String leads(int steps) {
+        return steps == 0 ? "Stands at " : steps == 1 ? "1 step leads to " : steps + " steps lead to ";
     }
 
     /** Shows no move. */
@@ -101,6 +109,20 @@ final class MovePanel {
     /** Says whether the move no longer answers what is typed, so that it must not be made. */
     void setOutdated(boolean outdated) {
         apply.setEnabled(moves && !outdated);
+        if (!outdated) {
+            say(cost, null);
+        }
+    }
+
+    /** Says in place of the effort that another move is being worked out; this one is grey until then. */
+    void await(String words) {
+        say(words, panel.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
+    }
+
+    private void say(String words, Color colour) {
+        effort.setText(words);
+        heading.setForeground(colour);
+        steps.setForeground(colour);
     }
 
     private void setShown(boolean visible) {

@@ -43,7 +43,7 @@ final class QuestionForm {
         new Label(parent, SWT.NONE).setText("Give");
         Composite modes = new Composite(parent, SWT.NONE);
         RowLayoutFactory.fillDefaults().spacing(MODES_APART).applyTo(modes);
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(modes);
+        GridDataFactory.fillDefaults().span(2, 1).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(modes);
         position = mode(modes, "Position", "The target is where the carriage shall stand.");
         distance = mode(modes, "Distance from here", "The target is so far from where the stages stand now; positive towards "
                 + "higher positions, negative towards lower ones.");
@@ -66,7 +66,7 @@ final class QuestionForm {
         worn.setToolTipText(SettingText.WORN_CHOICES);
         worn.addListener(SWT.Selection, e -> tell());
         Accessibles.name(worn, "Worn teeth");
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(worn);
+        GridDataFactory.fillDefaults().span(2, 1).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(worn);
         show(false);
     }
 

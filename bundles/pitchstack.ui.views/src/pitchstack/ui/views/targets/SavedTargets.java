@@ -4,8 +4,9 @@ package pitchstack.ui.views.targets;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -21,6 +22,8 @@ import pitchstack.ui.views.TableMenu;
 /** The targets kept in the file, to pick from. */
 final class SavedTargets {
     private static final int LEAST_ROWS = 4;
+    private static final int NARROW = 60;
+    private static final int SPACING = 5;
 
     private final Table table;
     private final Columns columns;
@@ -31,20 +34,24 @@ final class SavedTargets {
 
     SavedTargets(Composite parent, int span) {
         Composite head = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(head);
-        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(head);
-        Label title = new Label(head, SWT.NONE);
-        title.setText("Saved targets");
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(title);
+        RowLayoutFactory.fillDefaults().center(true).spacing(SPACING).applyTo(head);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).hint(NARROW, SWT.DEFAULT).applyTo(head);
+        new Label(head, SWT.NONE).setText("Saved targets");
         save = button(head, "Save target…", "Keep what is typed above in the file, under a name");
         delete = button(head, "Delete", "Take the chosen target out of the file");
         table = new Table(parent, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
         Accessibles.name(table, "Saved targets");
-        columns = new Columns(table, 0, "Name", "Position", "Tolerance");
+        columns = new Columns(table, 0, "Name", "Position", "Tolerance").cutting(NARROW);
+        table.addListener(SWT.MouseMove, e -> tell(table.getItem(new Point(e.x, e.y))));
         GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
                 .hint(SWT.DEFAULT, height(LEAST_ROWS)).applyTo(table);
         table.addListener(SWT.Selection, e -> selected().ifPresent(t -> picked.accept(t)));
         table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
+    }
+
+    /** The name, which may be cut. */
+    private void tell(TableItem item) {
+        table.setToolTipText(item == null || item.getText().isEmpty() ? null : item.getText());
     }
 
     /** @param listener called with a target that shall be shown in the drawing */

@@ -6,13 +6,16 @@ import java.util.List;
 /** Where someone stands on the first tour. One step after the other; what is done stays done. */
 final class Tour {
     /** Where the fence of the examples stands when it is opened: 48 teeth of 1/4 in. */
-    private static final int RACK_AT_FIRST = 48;
+    static final int RACK_AT_FIRST = 48;
+    /** Where the fence stands then. */
+    static final String AT_FIRST = "12 in";
     /** Half of the fence's step of 0.010 in. */
     private static final String HALF_STEP = "0.005";
 
     private final List<TourStep> steps = List.of(
-            new TourStep("Open the fence", "It is one of the examples, and opens as a copy that you cannot spoil.",
-                    "Open the fence", TourSight::isFence),
+            new TourStep("Open the fence", "It is one of the examples, and opens as a copy that you cannot spoil. One that"
+                    + " was moved before stays as it is: the tour begins with a fresh copy.", "Open the fence",
+                    TourSight::isFresh),
             new TourStep("Move a stage", "Click the row “Rack” in the drawing and press → a few times, or drag it. Every press is"
                     + " one tooth, and the position above the drawing goes along.", "",
                     sight -> sight.isFence() && sight.rack() != RACK_AT_FIRST),

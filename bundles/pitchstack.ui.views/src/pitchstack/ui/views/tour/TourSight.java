@@ -23,6 +23,11 @@ record TourSight(Optional<Session> session, Optional<String> tolerance) {
                 && found.axis().getStages().size() == 2 && !found.analysis().hasErrors()).isPresent();
     }
 
+    /** Whether the fence is in front as the example has it: where it stands, and with no barred teeth. */
+    boolean isFresh() {
+        return isFence() && rack() == Tour.RACK_AT_FIRST && standsAt(Tour.AT_FIRST) && !hasBarredTeeth();
+    }
+
     /** The index of the rack, for a fence. */
     int rack() {
         return session.orElseThrow().axis().getStages().get(0).getIndex();

@@ -6,11 +6,13 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.ISharedImages;
 import pitchstack.edit.Session;
 import pitchstack.edit.ToothMark;
@@ -22,7 +24,7 @@ import pitchstack.ui.views.TableMenu;
 
 /** Marked and supposed teeth, and what can be done with them. */
 final class MarksPane {
-    private static final int BUTTONS = 5;
+    private static final int NARROW = 60;
 
     private final Composite pane;
     private final MarkTable table;
@@ -44,7 +46,8 @@ final class MarksPane {
         pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(pane);
         Composite buttons = new Composite(pane, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(BUTTONS).spacing(4, 0).applyTo(buttons);
+        RowLayoutFactory.fillDefaults().spacing(4).applyTo(buttons);
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(buttons);
         button(buttons, "&Mark…", "Marks a tooth as worn in the file, to be changed in the table (Insert)", this::add);
         button(buttons, "S&uppose…", "Supposes a tooth to be barred, to see what that would cost; the file stays as it is"
                 + " (Shift+Insert)", this::suppose);
@@ -52,6 +55,9 @@ final class MarksPane {
         keep = button(buttons, "&Keep as Marks", "Marks in the file all that is supposed, as one change",
                 () -> new MarkEdits(session).keep());
         forget = button(buttons, "F&orget", "Drops all that is supposed", () -> new MarkEdits(session).forget());
+        Label what = new Label(pane, SWT.WRAP);
+        what.setText("Suppose… tries out; file and plans stay as they are.");
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(what);
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
         table = new MarkTable(pane, () -> session, this::problem);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());

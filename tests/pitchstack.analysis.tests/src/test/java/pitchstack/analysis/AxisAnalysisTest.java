@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
+import pitchstack.core.check.Finding;
 import pitchstack.core.check.Place;
+import pitchstack.core.check.Severity;
 import pitchstack.core.stack.Setting;
 import pitchstack.model.Axis;
 import pitchstack.model.AxisKind;
 import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
+import pitchstack.model.Target;
 
 class AxisAnalysisTest {
     private final Positioner positioner = Samples.positioner(AxisKind.LINEAR, "5 mm", "4.9 mm");
@@ -61,6 +65,27 @@ class AxisAnalysisTest {
         assertTrue(analysis.planner().isEmpty());
         assertEquals("unreadable-pitch", analysis.findings().get(0).id());
         assertSame(axis.getStages().get(1), Places.element(axis, analysis.findings().get(0).place()));
+    }
+
+    /** Planning goes on: only this target is left out of lists. */
+    @Test
+    void warnsOfATargetThatCannotBeRead() {
+        Target target = PitchstackFactory.eINSTANCE.createTarget();
+        target.setName("Slot");
+        target.setPosition("4.9 furlongs");
+        axis.getTargets().add(target);
+        AxisAnalysis analysis = AxisAnalysis.of(positioner, axis);
+        Finding finding = analysis.findings().get(0);
+        assertEquals("unreadable-target", finding.id());
+        assertEquals(Severity.WARNING, finding.severity());
+        assertTrue(finding.sentence().startsWith("Target “Slot”: "), finding.sentence());
+        assertTrue(analysis.planner().isPresent());
+        axis.setTolerance("-1 mm");
+        target.setPosition("4.9 mm");
+        assertEquals(List.of("tolerance-negative"),
+                AxisAnalysis.of(positioner, axis).findings().stream().map(Finding::id).toList(), "said once");
+        axis.setTolerance("1 mm");
+        assertEquals(List.of(), AxisAnalysis.of(positioner, axis).findings());
     }
 
     @Test

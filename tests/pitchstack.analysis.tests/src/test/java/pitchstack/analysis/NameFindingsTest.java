@@ -38,6 +38,7 @@ class NameFindingsTest {
         for (String name : new String[] {"Slot", "", "", null, "Slot "}) {
             Target target = PitchstackFactory.eINSTANCE.createTarget();
             target.setName(name);
+            target.setPosition("5 mm");
             axis.getTargets().add(target);
         }
         Finding finding = findings().get(0);

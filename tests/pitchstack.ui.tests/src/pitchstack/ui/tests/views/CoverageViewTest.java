@@ -196,8 +196,8 @@ class CoverageViewTest {
     void comparesWithWhatIsSupposed() {
         byte[] before = pixels();
         session.suppose(List.of(new ToothMark(session.axis().getStages().get(0).getBaseRow(), 48, 48, WearKind.BARRED, "")));
-        awaits("Reached within ±0.002 in: 40.0 % now, 37.5 % as supposed, with 2.400 in lost and nothing more only over worn"
-                + " teeth.");
+        awaits("Reached within ±0.002 in: 40.0 % now, 37.5 % as supposed in the view Wear, with 2.400 in lost and nothing"
+                + " more only over worn teeth.");
         assertFalse(Arrays.equals(before, pixels()));
         assertTrue(says("lost"), "the legend");
         hands.picture(shell, "coverage-supposed");

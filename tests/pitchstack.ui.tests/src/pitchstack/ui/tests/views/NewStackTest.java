@@ -120,6 +120,30 @@ class NewStackTest {
     }
 
     @Test
+    void remembersTheFolderAndSaysIntoHowManyPiecesALongRowFalls() {
+        design(dialog -> {
+            type(dialog, "Travel", "600");
+            type(dialog, "Finest step", "0.01");
+            press(dialog, "Next");
+            hands.until("it is worked out", () -> summary(dialog, hands).getText().contains("finest step everywhere"));
+            String said = summary(dialog, hands).getText();
+            assertTrue(said.contains("a printer's bed of 220 mm"), said);
+            type(dialog, "Folder", folder.toString());
+            type(dialog, "File name", "long");
+            press(dialog, "Finish");
+        });
+        assertEquals("Carriage", bench.editor().getAdapter(Session.class).axis().getName());
+        design(dialog -> {
+            type(dialog, "Travel", "600");
+            type(dialog, "Finest step", "0.1");
+            press(dialog, "Next");
+            hands.until("it is worked out", () -> summary(dialog, hands).getText().contains("finest step everywhere"));
+            assertEquals(folder.toString(), field(dialog, "Folder").getText());
+            press(dialog, "Cancel");
+        });
+    }
+
+    @Test
     void explainsEachFieldAsItIsTypedAndGoesOnOnlyWhenAllAreRight() {
         design(dialog -> {
             assertFalse(button(dialog, "Next").isEnabled(), "nothing is known yet");
@@ -155,6 +179,8 @@ class NewStackTest {
             type(dialog, "Finest step", "0.0001");
             press(dialog, "Next");
             hands.until("the reason is there", () -> summary(dialog, hands).getText().contains("or more"));
+            assertEquals(List.of(summary(dialog, hands)), hands.all(dialog, Text.class,
+                    t -> t.isVisible() && t.getText().contains("is finer than")), "once is enough");
             assertFalse(button(dialog, "Finish").isEnabled());
             press(dialog, "< Back");
             type(dialog, "Finest step", "0.1");

@@ -51,8 +51,7 @@ import pitchstack.ui.views.preferences.WindowColours;
 
 /** What a person chooses for all files, and the list of keys. */
 class PreferencesTest {
-    /** The border of a folder is the darkest of what is light: 0.57. */
-    private static final double LIGHT = 0.5;
+    private static final double LIGHT = 0.6;
     private static final double DARK = 0.1;
 
     private static final String SHOP = "pitchstack.ui.views.preferences.shop";
@@ -113,6 +112,7 @@ class PreferencesTest {
             choose(dialog, "Unit of new files", 1);
             choose(dialog, "Inches are shown as", 1);
             type(dialog, "Printed line width", "0.6");
+            type(dialog, "Printer's bed, longest side", "10 in");
             type(dialog, "Release", "7");
             type(dialog, "Each tooth", "0.5");
             type(dialog, "Turning round", "2");
@@ -120,8 +120,8 @@ class PreferencesTest {
             hands.picture(dialog, "preferences");
             accept(dialog);
         });
-        assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "releaseSeconds", "7",
-                "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
+        assertEquals(Map.of("unit", "INCH", "fractions", "true", "lineWidth", "0.6 mm", "bed", "10 in",
+                "releaseSeconds", "7", "perToothSeconds", "0.5", "reversalSeconds", "2", "theme", "DARK"), all());
         bench.command("pitchstack.ui.editor.new", Map.of());
         Session fresh = bench.editor().getAdapter(Session.class);
         assertEquals(DisplayUnit.INCH, fresh.positioner().getUnit());
@@ -198,12 +198,19 @@ class PreferencesTest {
                 hands.the(bench.shell(), CTabFolder.class, folder -> true)).map(this::ground).toList();
     }
 
-    /** The colour of a control's last pixel but one, as it is seen. */
+    /** The colour of a place inside a control's ground, as it is seen: of a folder, which has a border, beside its tabs. */
     private RGB ground(Control control) {
         Rectangle seen = control.getDisplay().map(control.getParent(), null, control.getBounds());
+        int x = seen.x + seen.width - 4;
+        int y = seen.y + seen.height - 4;
+        if (control instanceof CTabFolder folder) {
+            Rectangle last = folder.getItem(folder.getItemCount() - 1).getBounds();
+            x = seen.x + last.x + last.width + 8;
+            y = seen.y + last.y + last.height / 2;
+        }
         Image image = new Image(control.getDisplay(), 1, 1);
         GC gc = new GC(control.getDisplay());
-        gc.copyArea(image, seen.x + seen.width - 4, seen.y + seen.height - 4);
+        gc.copyArea(image, x, y);
         gc.dispose();
         ImageData data = image.getImageData();
         image.dispose();
@@ -267,7 +274,7 @@ class PreferencesTest {
             hands.picture(dialog, "keys");
             assertEquals("Ctrl+O", key(table, "Open File…"));
             assertEquals("F1", key(table, "User Guide"));
-            assertEquals("Ctrl+N", key(table, "New"));
+            assertEquals("Ctrl+N", key(table, "New Small Stack"));
             assertEquals("Shift+Ctrl+N", key(table, "Design a New Stack…"));
             assertTrue(Stream.of(table.getItems()).noneMatch(item -> item.getText(0).matches(".*(Perspective|Wizard|Editor).*")),
                     "no words for programmers");

@@ -10,11 +10,18 @@ import java.util.Arrays;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.AfterEach;
@@ -60,13 +67,14 @@ class TargetViewTest {
         hands.type("10.1");
         awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
         awaits("Effort 12 s");
-        awaits("10.100 mm, exactly on the target.");
+        awaits("2 steps lead to 10.100 mm, exactly on the target.");
         hands.picture(shell, "target-reached");
         hands.enter(0);
         assertEquals(Setting.of(0, 0), session.analysis().current(), "one Enter only plans");
         hands.enter(0);
         awaitSetting(Setting.of(3, -1));
         awaitSteps("The stages stand there already.");
+        awaits("Stands at 10.100 mm, exactly on the target.");
         awaits("stands at 10.100 mm");
         hands.chord(SWT.MOD1, 'z');
         awaitSetting(Setting.of(0, 0));
@@ -148,7 +156,7 @@ class TargetViewTest {
         hands.type("20 um");
         awaits("0.020 mm up from 5.000 mm: to 5.020 mm.");
         awaitSteps("The stages stand there already.");
-        awaits("5.000 mm, 0.020 mm below the target.");
+        awaits("Stands at 5.000 mm, 0.020 mm below the target.");
         target().selectAll();
         hands.type("-0.2");
         awaits("0.200 mm down from 5.000 mm: to 4.800 mm.");
@@ -176,13 +184,92 @@ class TargetViewTest {
         hands.type("1");
         awaits("The first 6 choices within the tolerance");
         Table choices = hands.the(shell, Table.class, this::isChoices);
-        assertEquals("Rack 2 · Fine stage 0", choices.getItem(0).getText(4));
+        assertTrue(choices.getItem(0).getText(4).matches("Ra.* 2 · Fi.* 0"), choices.getItem(0).getText(4));
         hands.focus(hands.the(shell, Button.class, b -> b.getText().equals("More choices")));
         hands.type(" ");
         awaits("The first 26 choices within the tolerance");
         hands.type(" ");
         awaits("All 30 choices within the tolerance");
         assertEquals(30, choices.getItemCount());
+    }
+
+    /** Where the stages stand as they did, the choice that was made stays too. */
+    @Test
+    void keepsTheChosenOneAfterItsMoveWasShown() {
+        hands.focus(target());
+        hands.type("10.1");
+        hands.focus(tolerance());
+        hands.type("0.15");
+        hands.until("the choices are there", () -> hands.all(shell, Table.class, this::isChoices).size() == 1);
+        Table choices = hands.the(shell, Table.class, this::isChoices);
+        hands.focus(choices);
+        hands.key(0, SWT.ARROW_DOWN);
+        awaitSteps("1. Rack: 3 teeth forward, from 0 to 3.", "2. Fine stage: 1 tooth back, from 0 to −1.");
+        session.play(Setting.of(1, 0));
+        session.play(Setting.of(3, 0));
+        session.preview(null);
+        hands.settle();
+        assertEquals(1, choices.getSelectionIndex());
+        assertEquals(Setting.of(3, -1), session.proposal().orElseThrow().setting());
+        hands.enter(SWT.MOD1);
+        awaitSetting(Setting.of(3, -1));
+    }
+
+    /** Seen with names that fill the column alone: every number and every index has to be in sight all the same. */
+    @Test
+    void cutsLongNamesAndNoNumbersInTheTableOfChoices() {
+        session.run(new SetValue(session.axis().getStages().get(0), Literals.STAGE__NAME,
+                "Hardened rack of the long bed under the carriage", "Rename"));
+        session.run(new SetValue(session.axis().getStages().get(1), Literals.STAGE__NAME,
+                "Printed pair on the left side of the table", "Rename"));
+        hands.focus(target());
+        hands.type("10.1");
+        hands.focus(tolerance());
+        hands.type("0.15");
+        hands.until("the choices are there", () -> hands.all(shell, Table.class, this::isChoices).size() == 1);
+        Table choices = hands.the(shell, Table.class, this::isChoices);
+        int width = Arrays.stream(choices.getColumns()).mapToInt(TableColumn::getWidth).sum();
+        assertTrue(width <= choices.getClientArea().width, width + " of " + choices.getClientArea().width);
+        assertTrue(choices.getItem(1).getText(4).matches("Ha.*… 3 · Pr.*… −1"), choices.getItem(1).getText(4));
+        Rectangle row = choices.getItem(1).getBounds();
+        Event over = new Event();
+        over.x = row.x + 2;
+        over.y = row.y + row.height / 2;
+        choices.notifyListeners(SWT.MouseMove, over);
+        String full = "Hardened rack of the long bed under the carriage 3 · Printed pair on the left side of the table −1";
+        assertEquals(full, choices.getToolTipText());
+        hands.focus(choices);
+        choices.select(1);
+        hands.chord(SWT.CTRL, 'c');
+        hands.until("the names are copied in full", () -> clip().endsWith("\t" + full));
+    }
+
+    private String clip() {
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        Object text = clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        return String.valueOf(text);
+    }
+
+    /** In a column a fifth as wide as the window, as on a small screen with large letters. */
+    @Test
+    void wrapsInANarrowColumnInsteadOfRunningOutOfIt() {
+        hands.focus(target());
+        hands.type("10.1");
+        awaits("2 steps lead to 10.100 mm");
+        Composite content = target().getParent();
+        Composite scroll = content.getParent();
+        int before = scroll.getSize().x;
+        for (int width : new int[] {before, 260}) {
+            scroll.setSize(width, scroll.getSize().y);
+            hands.settle();
+            for (Control control : hands.all(content, Control.class, Control::isVisible)) {
+                Rectangle bounds = shell.getDisplay().map(control.getParent(), content, control.getBounds());
+                assertTrue(bounds.x + bounds.width <= content.getClientArea().width, control + " ends at "
+                        + (bounds.x + bounds.width) + " of " + content.getClientArea().width);
+            }
+        }
+        scroll.setSize(before, scroll.getSize().y);
     }
 
     @Test

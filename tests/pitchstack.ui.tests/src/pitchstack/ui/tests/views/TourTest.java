@@ -4,6 +4,7 @@ package pitchstack.ui.tests.views;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.swt.SWT;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pitchstack.edit.AddElement;
+import pitchstack.edit.MoveStage;
 import pitchstack.edit.NewStack;
 import pitchstack.edit.Session;
 import pitchstack.model.Stage;
@@ -97,8 +99,25 @@ class TourTest {
                 l -> l.isVisible() && l.getText().contains("That was the tour")).isEmpty());
         hands.picture(bench.shell(), "tour-over");
         press("Start over");
-        onStep("Take it back");
+        onStep("Open the fence");
         assertFalse(session.analysis().hasErrors());
+        press("Open the fence");
+        onStep("Move a stage");
+        assertEquals(48, bench.editor().getAdapter(Session.class).axis().getStages().get(0).getIndex());
+    }
+
+    /** A fence that was moved before is not one on which a stage is still to be moved. */
+    @Test
+    void beginsAtTheFirstStepWhereTheFenceWasMovedBefore() throws IOException {
+        Session moved = bench.openFence();
+        moved.run(new MoveStage(moved.axis().getStages().get(0), 60));
+        bench.page().hideView(bench.page().findView(TOUR));
+        bench.command("pitchstack.ui.views.showTour", Map.of());
+        onStep("Open the fence");
+        hands.settle();
+        press("Open the fence");
+        onStep("Move a stage");
+        assertEquals(60, moved.axis().getStages().get(0).getIndex(), "the one that was moved stays as it was left");
     }
 
     private static boolean asksForAPosition(Text text) {

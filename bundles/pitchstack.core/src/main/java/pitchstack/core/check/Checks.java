@@ -11,8 +11,8 @@ public final class Checks {
             new MarksOverlap(), new AllBarred(), new CurrentSize(), new CurrentOutOfRange(), new CurrentBarred(), new LimitsReversed(),
             new LimitsOutsideRows(), new DatumOutsideLimits(), new EqualPitches(), new TooFewFineSettings(),
             new ToothTooSmall(), new SlotNotPrintable(), new ShiftLimitStages(), new ShiftLimitNegative(),
-            new CurrentBeyondShiftLimit(), new CurrentBeyondTravel(), new ToleranceNegative(),
-            new WantedStepNotPositive(), new NumbersTooLarge());
+            new CurrentBeyondShiftLimit(), new CurrentBeyondTravel(), new TargetBeyondTravel(),
+            new ToleranceNegative(), new WantedStepNotPositive(), new NumbersTooLarge());
 
     private Checks() { }
 

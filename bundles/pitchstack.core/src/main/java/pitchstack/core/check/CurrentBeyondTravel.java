@@ -38,24 +38,33 @@ public final class CurrentBeyondTravel implements Check {
         if (!stands || axis.low().isEmpty() && axis.high().isEmpty()) {
             return Optional.empty();
         }
-        long position = axis.position(setting);
-        return axis.scale().turn() > 0 ? round(axis, position) : along(axis, position);
+        return beyond(axis, axis.position(setting));
     }
 
-    private static Optional<Overrun> along(AxisSpec axis, long position) {
-        long low = axis.low().orElse(Long.MIN_VALUE);
-        long high = axis.high().orElse(Long.MAX_VALUE);
+    /** How far a position lies beyond the nearer stop of an axis. */
+    static Optional<Overrun> beyond(AxisSpec axis, long position) {
+        long turn = axis.scale().turn();
+        return turn > 0 ? round(turn, axis.low().orElse(0), axis.high().orElse(turn - 1), position)
+                : along(axis.low().orElse(Long.MIN_VALUE), axis.high().orElse(Long.MAX_VALUE), position);
+    }
+
+    /** How far a position on a line lies beyond the nearer of two ends; empty also where they are reversed. */
+    static Optional<Overrun> along(long low, long high, long position) {
         if (low > high || low <= position && position <= high) {
             return Optional.empty();
         }
-        return Optional.of(position < low ? new Overrun(low, low - position) : new Overrun(high, position - high));
+        return Optional.of(position < low ? new Overrun(low, apart(low, position))
+                : new Overrun(high, apart(position, high)));
     }
 
-    /** The free arc goes up from the low stop to the high one, over 0 where the low one is the larger. */
-    private static Optional<Overrun> round(AxisSpec axis, long position) {
-        long turn = axis.scale().turn();
-        long low = axis.low().orElse(0);
-        long high = axis.high().orElse(turn - 1);
+    private static long apart(long upper, long lower) {
+        long distance = upper - lower;
+        boolean wrapped = distance < 0;
+        return wrapped ? Long.MAX_VALUE : distance;
+    }
+
+    /** The free arc goes up from the low end to the high one, over 0 where the low one is the larger. */
+    static Optional<Overrun> round(long turn, long low, long high, long position) {
         boolean allRound = Math.floorMod(high - low, turn) == turn - 1 || high - low >= turn - 1;
         if (allRound || Math.floorMod(position - low, turn) <= Math.floorMod(high - low, turn)) {
             return Optional.empty();

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.OptionalLong;
 import pitchstack.core.plan.Soundness;
 import pitchstack.core.stack.AxisSpec;
-import pitchstack.core.stack.StageSpec;
 
 /** A stop beyond what the rows reach never acts, and one beyond the far end leaves nothing. Linear axes only. */
 public final class LimitsOutsideRows implements Check {
@@ -17,14 +16,9 @@ public final class LimitsOutsideRows implements Check {
         if (axis.scale().turn() > 0 || Soundness.problem(axis).isPresent()) {
             return findings;
         }
-        long lowest = axis.datum();
-        long highest = axis.datum();
-        for (StageSpec stage : axis.stages()) {
-            lowest += stage.offset(stage.rows().indices().first());
-            highest += stage.offset(stage.rows().indices().last());
-        }
-        look(findings, axis, "low", axis.low(), lowest, highest);
-        look(findings, axis, "high", axis.high(), lowest, highest);
+        RowReach rows = RowReach.of(axis);
+        look(findings, axis, "low", axis.low(), rows.lowest(), rows.highest());
+        look(findings, axis, "high", axis.high(), rows.lowest(), rows.highest());
         return findings;
     }
 

@@ -19,6 +19,7 @@ public record LinearScale(LengthUnit unit, boolean fractions) implements Scale {
     private static final long FINEST_FRACTION = 64;
     private static final Pattern QUANTITY = Pattern.compile("\\s*([^a-zA-Zµμ\"″]+?)\\s*([a-zA-Zµμ\"″]*)\\s*");
     private static final int MM_EXPONENT = 12;
+    private static final int WAY_DECIMALS = 3;
 
     /** A scale that shows decimals. */
     public LinearScale(LengthUnit unit) {
@@ -62,6 +63,11 @@ public record LinearScale(LengthUnit unit, boolean fractions) implements Scale {
     }
 
     @Override
+    public String formatWay(long count) {
+        return rounded(Math.abs(count), unit, WAY_DECIMALS) + " " + unit.symbol();
+    }
+
+    @Override
     public String smallestSize() {
         return BigDecimal.ONE.movePointLeft(unit.decimals()) + " " + unit.symbol();
     }
@@ -82,7 +88,7 @@ public record LinearScale(LengthUnit unit, boolean fractions) implements Scale {
         BigDecimal value = BigDecimal.valueOf(count)
                 .divide(BigDecimal.valueOf(unit.femtometres()), decimals, RoundingMode.HALF_EVEN);
         BigDecimal shortest = value.stripTrailingZeros();
-        int kept = Math.min(decimals, 3);
+        int kept = Math.min(decimals, WAY_DECIMALS);
         return shortest.scale() <= kept ? value.setScale(kept, RoundingMode.UNNECESSARY) : shortest;
     }
 }

@@ -39,6 +39,16 @@ public sealed interface Scale permits LinearScale, RotaryScale {
         return text.startsWith("+") ? text.substring(1) : text;
     }
 
+    /**
+     * A long way as people read it, such as a travel or the length of a row: on a linear axis rounded to a thousandth of the
+     * unit shown, since a longer tail of decimals says nothing there.
+     *
+     * @param count any count but the smallest {@code long}
+     */
+    default String formatWay(long count) {
+        return formatSize(count);
+    }
+
     /** The smallest size that people read on this scale, with its unit: {@code 0.0001 mm}. */
     String smallestSize();
 

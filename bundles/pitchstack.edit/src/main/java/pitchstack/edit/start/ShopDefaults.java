@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import pitchstack.core.units.LengthUnit;
+import pitchstack.core.units.LinearScale;
+import pitchstack.core.units.QuantityException;
 import pitchstack.edit.NewStack;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
@@ -22,11 +25,18 @@ import pitchstack.model.Positioner;
  * @param costs of new stages
  * @param theme colours of the window
  * @param lineWidth of the printer, with its unit
+ * @param bed how long a row the printer can print in one piece, with its unit
  */
-public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs, Theme theme, String lineWidth) {
+public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs, Theme theme, String lineWidth,
+        String bed) {
     /** Where a window keeps them. */
     public static final String NODE = "pitchstack.shop";
     private static final String USUAL_LINE = "0.4 mm";
+    /** The side of a bed of common printers; common practice, no source. */
+    private static final String USUAL_BED = "220 mm";
+    private static final LinearScale MM = new LinearScale(LengthUnit.MM);
+    private static final long SHORTEST_BED = 50 * LengthUnit.MM.femtometres();
+    private static final long LONGEST_BED = 2_000 * LengthUnit.MM.femtometres();
     private static final double LONGEST_SECONDS = 3600;
 
     /** Colours of the window. */
@@ -54,7 +64,9 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
         /** A name of {@link Theme}. */
         THEME("theme"),
         /** A length. */
-        LINE_WIDTH("lineWidth");
+        LINE_WIDTH("lineWidth"),
+        /** A length. */
+        BED("bed");
 
         private final String word;
 
@@ -70,7 +82,7 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
 
     /** What holds where nothing has been chosen: the unit of the country, decimals, the system's colours. */
     public static ShopDefaults of(Locale locale) {
-        return new ShopDefaults(NewStack.unit(locale), false, StageCosts.USUAL, Theme.SYSTEM, USUAL_LINE);
+        return new ShopDefaults(NewStack.unit(locale), false, StageCosts.USUAL, Theme.SYSTEM, USUAL_LINE, USUAL_BED);
     }
 
     /**
@@ -97,11 +109,16 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
         return positioner;
     }
 
+    /** How long a row the printer can print in one piece, in femtometres. */
+    public long bedLength() {
+        return MM.parse(bed);
+    }
+
     /** The texts to keep. */
     public Map<Key, String> texts() {
         return new TreeMap<>(Map.of(Key.UNIT, unit.name(), Key.FRACTIONS, String.valueOf(fractions),
                 Key.RELEASE, seconds(costs.release()), Key.PER_TOOTH, seconds(costs.perTooth()),
-                Key.REVERSAL, seconds(costs.reversal()), Key.THEME, theme.name(), Key.LINE_WIDTH, lineWidth));
+                Key.REVERSAL, seconds(costs.reversal()), Key.THEME, theme.name(), Key.LINE_WIDTH, lineWidth, Key.BED, bed));
     }
 
     /** Made of texts, one for each key, of which none has a {@link #complaint}. */
@@ -109,7 +126,8 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
         return new ShopDefaults(DisplayUnit.valueOf(texts.get(Key.UNIT)), Boolean.parseBoolean(texts.get(Key.FRACTIONS)),
                 new StageCosts(Double.parseDouble(texts.get(Key.RELEASE)), Double.parseDouble(texts.get(Key.PER_TOOTH)),
                         Double.parseDouble(texts.get(Key.REVERSAL))),
-                Theme.valueOf(texts.get(Key.THEME)), withUnit(texts.get(Key.LINE_WIDTH)));
+                Theme.valueOf(texts.get(Key.THEME)), withUnit(texts.get(Key.LINE_WIDTH)),
+                withUnit(texts.get(Key.BED)));
     }
 
     /** Why a text cannot be kept, in one sentence; empty if it can. */
@@ -120,6 +138,7 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
             case FRACTIONS -> Set.of("true", "false").contains(text) ? Optional.empty() : Optional.of("Say true or false.");
             case RELEASE, PER_TOOTH, REVERSAL -> badSeconds(text);
             case LINE_WIDTH -> badWidth(text);
+            case BED -> badBed(text);
         };
     }
 
@@ -142,6 +161,16 @@ public record ShopDefaults(DisplayUnit unit, boolean fractions, StageCosts costs
     private static Optional<String> badWidth(String text) {
         StackWish probe = new StackWish(AxisKind.LINEAR, DisplayUnit.MM, "1", "0.1", "", text);
         return Optional.ofNullable(new WishReading(probe).complaints().get(StackWish.Field.LINE_WIDTH));
+    }
+
+    private static Optional<String> badBed(String text) {
+        try {
+            long length = MM.parse(text);
+            return length >= SHORTEST_BED && length <= LONGEST_BED ? Optional.empty() : Optional.of("A printer's bed of "
+                    + text.strip() + " is not used here; give from 50 mm to 2000 mm.");
+        } catch (QuantityException e) {
+            return Optional.of(e.getMessage());
+        }
     }
 
     private static String withUnit(String typed) {

@@ -119,7 +119,7 @@ public record StartingStack(Positioner positioner, List<Finding> findings, Proof
         positioner.setLineWidth(text(wish.lineWidth(), "mm"));
         positioner.setTitleBlock(FACTORY.createTitleBlock());
         Axis axis = FACTORY.createAxis();
-        axis.setName(wish.isRotary() ? "Turn" : "Travel");
+        axis.setName(wish.isRotary() ? "Table" : "Carriage");
         axis.setKind(wish.kind());
         String unit = wish.isRotary() ? "°" : wish.unit().getLiteral();
         axis.setDatum("0 " + unit);

@@ -18,6 +18,7 @@ import pitchstack.core.Stacks;
 import pitchstack.core.geometry.ToothForm;
 import pitchstack.core.plan.Planner;
 import pitchstack.core.plan.Soundness;
+import pitchstack.core.plan.Stop;
 import pitchstack.core.stack.Approach;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
@@ -91,7 +92,11 @@ final class ChecksNeverThrowTest {
         for (int j = 0; j < current.length; j++) {
             current[j] = teeth(random, mild);
         }
-        return new Subject(axis, Setting.of(current), LINES[random.nextInt(LINES.length)], forms(random));
+        List<Stop> targets = new ArrayList<>();
+        while (random.nextBoolean()) {
+            targets.add(new Stop("", number(random, mild), Math.max(0, number(random, mild))));
+        }
+        return new Subject(axis, Setting.of(current), LINES[random.nextInt(LINES.length)], forms(random), targets);
     }
 
     private static Map<Integer, ToothForm> forms(Random random) {

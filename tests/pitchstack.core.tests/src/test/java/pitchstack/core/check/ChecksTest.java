@@ -24,6 +24,7 @@ import pitchstack.core.Stacks;
 import pitchstack.core.plan.Soundness;
 import pitchstack.core.geometry.BasicRack;
 import pitchstack.core.geometry.ToothForm;
+import pitchstack.core.plan.Stop;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.EffortCost;
 import pitchstack.core.stack.IndexErrors;
@@ -258,6 +259,38 @@ final class ChecksTest {
         assertFindsNothing(check, subject(withStops(ring, 0L, 360 * 3600L - 1), 180));
     }
 
+    /** The rows end at −201.7 and 1101.7 mm; see {@link #GOOD}. */
+    @Test
+    void findsASavedTargetBeyondTheTravel() {
+        AxisSpec stopped = withStops(GOOD, -10 * MM, 100 * MM);
+        TargetBeyondTravel check = new TargetBeyondTravel();
+        Finding found = assertFinds(check, subject(stopped, new Stop("Far hole", 103 * MM, MM)), "target-beyond-travel",
+                Severity.NOTE, Place.AXIS);
+        assertEquals("The target “Far hole” at 103.000 mm lies 3.000 mm beyond the stop at 100.000 mm; correct it, or move "
+                + "the stop.", found.sentence());
+        assertFindsNothing(check, subject(stopped, new Stop("", 100 * MM, 0), new Stop("", 103 * MM, 3 * MM),
+                new Stop("", -10 * MM, 0)));
+        Finding below = assertFinds(check, subject(GOOD, new Stop("", -202 * MM, 0), new Stop("", 1101 * MM, 0)),
+                "target-beyond-travel", Severity.NOTE, Place.AXIS);
+        assertEquals("A target at -202.000 mm lies 0.300 mm beyond -201.700 mm, where the rows end; correct it, or lengthen "
+                + "a row.", below.sentence());
+        assertFindsNothing(check, subject(withStops(GOOD, 100 * MM, 99 * MM), new Stop("", 50 * MM, 0)));
+    }
+
+    /** Forty indices of 1° either way from 0° are positions from 320° up over 0° to 40°. */
+    @Test
+    void findsASavedTargetThatATableDoesNotTurnTo() {
+        RotaryScale scale = new RotaryScale(RotaryScale.ARC_SECONDS);
+        AxisSpec sector = Stacks.axis(scale, Stacks.stage("sector", 3600, -40, 40));
+        TargetBeyondTravel check = new TargetBeyondTravel();
+        Finding found = assertFinds(check, subject(sector, new Stop("Slot", 42 * 3600L, 3600), new Stop("", 350 * 3600L, 0)),
+                "target-beyond-travel", Severity.NOTE, Place.AXIS);
+        assertEquals(scale.format(40 * 3600L), found.limit());
+        assertEquals(scale.format(320 * 3600L), check.apply(subject(sector, new Stop("", 318 * 3600L, 0))).get(0).limit());
+        assertFindsNothing(check, subject(Stacks.axis(scale, Stacks.stage("ring", 3600, -180, 180)),
+                new Stop("", 200 * 3600L, 0)));
+    }
+
     @Test
     void findsReversedTravelLimitsOfALinearAxis() {
         assertFinds(new LimitsReversed(), subject(withStops(GOOD, 100 * MM, 99 * MM)), "limits-reversed",
@@ -402,7 +435,7 @@ final class ChecksTest {
     }
 
     private static Subject slotted(ToothForm form) {
-        return new Subject(GOOD, Setting.zero(2), LINE_M, Map.of(1, form));
+        return new Subject(GOOD, Setting.zero(2), LINE_M, Map.of(1, form), List.of());
     }
 
     @Test
@@ -456,11 +489,15 @@ final class ChecksTest {
     }
 
     private static Subject subject(AxisSpec axis) {
-        return new Subject(axis, Setting.zero(axis.stages().size()), LINE_M, Map.of());
+        return new Subject(axis, Setting.zero(axis.stages().size()), LINE_M);
+    }
+
+    private static Subject subject(AxisSpec axis, Stop... targets) {
+        return new Subject(axis, Setting.zero(axis.stages().size()), LINE_M, Map.of(), List.of(targets));
     }
 
     private static Subject subject(AxisSpec axis, int... indices) {
-        return new Subject(axis, Setting.of(indices), LINE_M, Map.of());
+        return new Subject(axis, Setting.of(indices), LINE_M);
     }
 
     /** The check finds one thing, and running all checks finds it too. */

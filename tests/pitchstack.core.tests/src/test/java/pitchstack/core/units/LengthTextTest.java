@@ -117,4 +117,11 @@ class LengthTextTest {
         assertEquals(4, mm.wrap(4));
         assertThrows(ArithmeticException.class, () -> mm.difference(Long.MAX_VALUE, -1));
     }
+
+    /** 220 π = 691.150384, and 691.150384 / 25.4 = 27.2106. */
+    @Test
+    void roundsALongWayToAThousandth() {
+        assertEquals("691.150 mm", new LinearScale(LengthUnit.MM).formatWay(691_150_384_000_000L));
+        assertEquals("27.211 in", new LinearScale(LengthUnit.INCH).formatWay(-691_150_384_000_000L));
+    }
 }

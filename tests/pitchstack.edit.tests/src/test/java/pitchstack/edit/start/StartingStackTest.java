@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import pitchstack.core.plan.PlanRequest;
 import pitchstack.core.plan.Progress;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.edit.start.ShopDefaults.Theme;
 import pitchstack.edit.start.StackWish.Field;
 import pitchstack.model.AxisKind;
 import pitchstack.model.DisplayUnit;
@@ -30,6 +32,8 @@ import pitchstack.model.file.StackFile;
 
 /** Stacks made from what is typed into the new-stack pages. */
 final class StartingStackTest {
+    private static final ShopDefaults SHOP = ShopDefaults.of(Locale.GERMANY);
+
     private static StackWish linear(DisplayUnit unit, String travel, String step, String rack) {
         return new StackWish(AxisKind.LINEAR, unit, travel, step, rack, "0.4");
     }
@@ -165,10 +169,36 @@ final class StartingStackTest {
 
     @Test
     void summaryNamesWhatIsReachedAndTheLengthOfEveryRow() {
-        List<String> said = new StackSummary(made(linear(DisplayUnit.INCH, "96", "0.010", "1/4 in CP"))).sentences();
+        List<String> said = new StackSummary(made(linear(DisplayUnit.INCH, "96", "0.010", "1/4 in CP")), SHOP).sentences();
         assertTrue(said.get(0).contains("96.000 in lies within 0.005 in"), said.toString());
         assertTrue(said.get(1).contains("finest step everywhere is 0.010 in"), said.toString());
+        assertTrue(said.get(2).startsWith("Rack, bought, 1/4 in circular pitch: base row of "), said.toString());
         // Two rows of 24 teeth of 0.24 in.
         assertTrue(said.get(3).contains("base row of 24 teeth, 5.760 in, rider row of 24 teeth, 5.760 in"), said.toString());
+        assertTrue(said.stream().noneMatch(sentence -> sentence.contains("pieces")), "146.3 mm, and a rack that is bought");
+    }
+
+    /** A bed of 220 mm takes 73 whole teeth of 3 mm; three pieces hold 219 of the 252. */
+    @Test
+    void summarySaysIntoHowManyPiecesALongPrintedRowFalls() {
+        StartingStack stack = made(linear(DisplayUnit.MM, "600", "0.01", ""));
+        assertEquals(252, stack.axis().getStages().get(0).getBaseRow().getTeeth());
+        assertEquals("3 mm", stack.axis().getStages().get(0).getPitch());
+        List<String> pieces = new StackSummary(stack, SHOP).sentences().stream()
+                .filter(sentence -> sentence.contains("pieces")).toList();
+        assertEquals(List.of("Rack is too long for a printer's bed of 220 mm: it is printed in pieces, the base row of 4, "
+                + "each a whole number of teeth, whose joints must keep the pitch. A bought rack spares you that; go "
+                + "back and give its pitch."), pieces);
+        ShopDefaults large = new ShopDefaults(DisplayUnit.MM, false, StageCosts.USUAL, Theme.SYSTEM, "0.4 mm", "756 mm");
+        assertTrue(new StackSummary(stack, large).sentences().stream().noneMatch(sentence -> sentence.contains("pieces")));
+    }
+
+    /** Teeth of π mm leave a travel that is no whole number of micrometres. */
+    @Test
+    void summaryLeavesTheTailOfALongWayOut() {
+        List<String> said = new StackSummary(made(linear(DisplayUnit.MM, "600", "0.05", "module 1")), SHOP).sentences();
+        assertTrue(said.get(0).matches("Every position of the travel of \\d+\\.\\d{3} mm lies.*"), said.get(0));
+        // 220 π = 691.15038
+        assertTrue(said.get(2).contains("220 teeth, 691.150 mm"), said.get(2));
     }
 }
