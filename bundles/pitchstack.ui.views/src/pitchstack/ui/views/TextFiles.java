@@ -99,7 +99,7 @@ public record TextFiles(Shell shell, String kind, String ending) {
     /** The name of a document's file without folder and ending. */
     public static String stackName(Session session) {
         URI place = session.document().getURI();
-        return place == null ? "stack" : place.trimFileExtension().lastSegment();
+        return place == null ? "stack" : URI.decode(place.trimFileExtension().lastSegment());
     }
 
     private FileDialog dialog(int style, String title) {
