@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.tests.views;
 
-
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
@@ -22,8 +20,6 @@ import org.eclipse.swt.widgets.Scale;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.swt.widgets.ToolBar;
-import org.eclipse.swt.widgets.ToolItem;
 import pitchstack.core.stack.Setting;
 import pitchstack.edit.Session;
 import pitchstack.model.Axis;
@@ -182,21 +178,7 @@ final class AccuracyDesk {
 
     /** Shows a page by its button. */
     void page(String title) {
-        page(hands, shell, title);
-    }
-
-    /** Shows a page of the view in front by its button. */
-    static void page(Hands hands, Shell shell, String title) {
-        for (ToolBar bar : hands.all(shell, ToolBar.class, ToolBar::isVisible)) {
-            List<ToolItem> pages = Arrays.stream(bar.getItems()).filter(item -> PAGES.contains(item.getText()))
-                    .toList();
-            for (ToolItem item : pages) {
-                item.setSelection(item.getText().equals(title));
-            }
-            pages.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection,
-                    new Event()));
-        }
-        hands.settle();
+        hands.page(shell, PAGES, title);
     }
 
     /** Whether the first colour of charts is seen on a canvas. */

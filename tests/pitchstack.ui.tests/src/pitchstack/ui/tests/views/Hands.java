@@ -26,6 +26,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import pitchstack.edit.start.ShopDefaults.Theme;
 import pitchstack.ui.views.preferences.WindowColours;
 
@@ -199,6 +201,16 @@ public final class Hands {
         List<T> found = all(root, kind, which.and(Control::isVisible));
         assertTrue(!found.isEmpty(), "no visible " + kind.getSimpleName() + " is such");
         return found.get(0);
+    }
+
+    /** Shows a page of the view in front by its button, which is the only one of its bar that is pressed. */
+    void page(Composite root, List<String> pages, String title) {
+        for (ToolBar bar : all(root, ToolBar.class, ToolBar::isVisible)) {
+            List<ToolItem> buttons = Arrays.stream(bar.getItems()).filter(item -> pages.contains(item.getText())).toList();
+            buttons.forEach(item -> item.setSelection(item.getText().equals(title)));
+            buttons.stream().filter(ToolItem::getSelection).forEach(item -> item.notifyListeners(SWT.Selection, new Event()));
+        }
+        settle();
     }
 
     /** Does something as soon as a dialog is open, which may hold up whoever opens it. */

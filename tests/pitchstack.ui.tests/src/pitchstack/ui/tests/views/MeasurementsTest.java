@@ -24,8 +24,6 @@ import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.swt.widgets.ToolBar;
-import org.eclipse.swt.widgets.ToolItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,7 +45,7 @@ class MeasurementsTest {
     private static final double RACK_MM = 5.001;
     private static final double FINE_MM = 4.90392;
     private static final int[][] SETTINGS = {{0, 0}, {10, 0}, {20, 0}, {0, 5}, {10, 5}};
-    private static final List<String> PAGES = List.of("Readings", "Repeats", "Pitches", "Print Scale");
+    static final List<String> PAGES = List.of("Readings", "Repeats", "Pitches", "Print Scale");
 
     private final Hands hands = new Hands();
     @TempDir
@@ -304,13 +302,6 @@ class MeasurementsTest {
     }
 
     private void page(String title) {
-        for (ToolBar bar : hands.all(shell, ToolBar.class, b -> b.isVisible())) {
-            List<ToolItem> pages = IntStream.range(0, bar.getItemCount()).mapToObj(bar::getItem)
-                    .filter(item -> PAGES.contains(item.getText())).toList();
-            pages.forEach(item -> item.setSelection(item.getText().equals(title)));
-            pages.stream().filter(item -> item.getText().equals(title))
-                    .forEach(item -> item.notifyListeners(SWT.Selection, new Event()));
-        }
-        hands.settle();
+        hands.page(shell, PAGES, title);
     }
 }

@@ -64,12 +64,11 @@ class Pictures {
     /** All views but those that are pictured with something done in them first. */
     private static final List<View> VIEWS = List.of(new View("org.eclipse.ui.views.PropertySheet", "properties", 500),
             new View("org.eclipse.ui.views.ContentOutline", "outline", 500),
-            new View("pitchstack.ui.views.list", "target-list", 2500), new View("pitchstack.ui.views.wear", "wear", 2500),
-            new View("pitchstack.ui.views.runs", "measurements", 2500));
+            new View("pitchstack.ui.views.list", "target-list", 2500), new View("pitchstack.ui.views.wear", "wear", 2500));
     /** Those, and the guide itself. */
     private static final List<String> OTHERS = List.of("pitchstack.ui.views.target", "pitchstack.ui.views.coverage",
             "pitchstack.ui.views.findings", "pitchstack.ui.views.tour", "pitchstack.ui.views.guide",
-            "pitchstack.ui.views.accuracy");
+            "pitchstack.ui.views.accuracy", "pitchstack.ui.views.runs");
     private static final int WIDTH = Integer.getInteger("pictures.width", 1280);
     private static final int HEIGHT = Integer.getInteger("pictures.height", 800);
 
@@ -97,6 +96,17 @@ class Pictures {
         return bench.editor().getAdapter(Session.class);
     }
 
+    /** A window without the frame that a window manager would put around it. */
+    private static Rectangle inside(Shell shell) {
+        Rectangle inside = shell.getDisplay().map(shell, null, shell.getClientArea());
+        Rectangle bounds = shell.getBounds();
+        return new Rectangle(bounds.x, bounds.y, inside.width, inside.y + inside.height - bounds.y);
+    }
+
+    private Rectangle window() {
+        return inside(bench.shell());
+    }
+
     private void keep(Rectangle area, String name) {
         hands.settle();
         hands.picture(area, folder, name);
@@ -110,8 +120,11 @@ class Pictures {
             control = control.getParent();
         }
         assertNotNull(control, name + " has no tab");
-        Rectangle area = control.getBounds();
-        keep(bench.shell().getDisplay().map(control.getParent(), null, area), name);
+        keepPart(control, name);
+    }
+
+    private void keepPart(Control folder, String name) {
+        keep(bench.shell().getDisplay().map(folder.getParent(), null, folder.getBounds()), name);
     }
 
     private void waitFor(int ms) {
@@ -138,7 +151,7 @@ class Pictures {
         bench.page().activate(bench.editor());
         bench.select(session.axis().getStages().get(1));
         waitFor(500);
-        keep(bench.shell().getBounds(), "window");
+        keep(window(), "window");
         keepPart("drawing");
         session.run(new FewTeeth(session.axis().getStages().get(1)));
         bench.view("pitchstack.ui.views.findings");
@@ -159,16 +172,27 @@ class Pictures {
     void ofTheAccuracy() {
         bench.command("pitchstack.ui.editor.openCopy",
                 Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
-        // The tooltip of what happens to be under the pointer would hide what is shown.
-        bench.shell().getDisplay().setCursorLocation(0, HEIGHT);
         IViewPart view = bench.view("pitchstack.ui.views.accuracy");
+        waitFor(500);
         bench.page().toggleZoom(bench.page().getReference(view));
         for (Map.Entry<String, String> page : Map.of("Budget", "accuracy", "Preload", "accuracy-preload").entrySet()) {
-            AccuracyDesk.page(hands, bench.shell(), page.getKey());
+            hands.page(bench.shell(), AccuracyDesk.PAGES, page.getKey());
             waitFor(2500);
             keepPart(page.getValue());
         }
         bench.page().toggleZoom(bench.page().getReference(view));
+    }
+
+    @Test
+    void ofTheMeasurements() {
+        bench.command("pitchstack.ui.editor.openCopy",
+                Map.of("path", Examples.file("slide-plate").orElseThrow().toString()));
+        String title = bench.view("pitchstack.ui.views.runs").getTitle();
+        hands.page(bench.shell(), MeasurementsTest.PAGES, "Pitches");
+        waitFor(4000);
+        keepPart(hands.the(bench.shell(), CTabFolder.class,
+                f -> f.getSelection() != null && f.getSelection().getText().equals(title)), "measurements");
+        hands.page(bench.shell(), MeasurementsTest.PAGES, "Readings");
     }
 
     /** The workbench's own views besides ours are of its, and nobody is shown them. */
@@ -182,10 +206,13 @@ class Pictures {
     @Test
     void ofTheDialogs() {
         new Modal(hands).during("Preferences", () -> PreferencesUtil.createPreferenceDialogOn(bench.shell(),
-                "pitchstack.ui.views.preferences.shop", null, null).open(), dialog -> keep(dialog.getBounds(), "preferences"));
+                "pitchstack.ui.views.preferences.shop", null, null).open(), dialog -> keep(inside(dialog), "preferences"));
         new Modal(hands).during("Preferences", () -> bench.command("pitchstack.ui.views.showKeys", Map.of()),
-                dialog -> keep(dialog.getBounds(), "keys"));
+                dialog -> keep(inside(dialog), "keys"));
+        String home = System.getProperty("user.home");
+        System.setProperty("user.home", "/home");
         new Modal(hands).during("Design a New Stack", () -> bench.command("pitchstack.ui.views.design", Map.of()), this::design);
+        System.setProperty("user.home", home);
     }
 
     private void design(Shell dialog) {
@@ -201,12 +228,12 @@ class Pictures {
         choose(dialog, "circular pitch in inches");
         hands.focus(texts(dialog, 2));
         type.accept("1/4");
-        keep(dialog.getBounds(), "design");
+        keep(inside(dialog), "design");
         hands.focus(hands.the(dialog, Button.class, b -> b.getText().replace("&", "").startsWith("Next")));
         hands.chord(0, ' ');
         hands.until("it is worked out", () -> !hands.all(dialog, Text.class,
                 t -> t.isVisible() && t.getText().contains("finest step everywhere")).isEmpty());
-        keep(dialog.getBounds(), "design-result");
+        keep(inside(dialog), "design-result");
     }
 
     private Text texts(Shell dialog, int number) {
@@ -223,7 +250,7 @@ class Pictures {
     void ofTheWelcomePage() {
         bench.command("org.eclipse.ui.help.quickStartAction", Map.of());
         waitFor(500);
-        keep(bench.shell().getBounds(), "welcome");
+        keep(window(), "welcome");
         var welcome = PlatformUI.getWorkbench().getIntroManager();
         welcome.closeIntro(welcome.getIntro());
     }
@@ -233,7 +260,7 @@ class Pictures {
         for (String name : new String[] {"grid-plate", "index-table"}) {
             bench.command("pitchstack.ui.editor.openCopy", Map.of("path", Examples.file(name).orElseThrow().toString()));
             waitFor(1500);
-            keep(bench.shell().getBounds(), name);
+            keep(window(), name);
         }
     }
 }
