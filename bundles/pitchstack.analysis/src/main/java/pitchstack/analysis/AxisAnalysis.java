@@ -112,6 +112,13 @@ public final class AxisAnalysis {
         }
     }
 
+    /** The same axis with more findings, none of which is an error. */
+    public AxisAnalysis with(List<Finding> more) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(more);
+        return new AxisAnalysis(axis, reading, all, planner);
+    }
+
     /** What the checks found. */
     public List<Finding> findings() {
         return findings;

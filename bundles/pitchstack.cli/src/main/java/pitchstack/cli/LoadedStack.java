@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.analysis.accuracy.AccuracyFindings;
 import pitchstack.core.check.Finding;
 import pitchstack.core.check.Severity;
 import pitchstack.core.plan.Planner;
@@ -94,7 +95,7 @@ final class LoadedStack {
         if (positioner.getAxes().isEmpty()) {
             throw new BadInputException("“" + title() + "” has no axis to check.");
         }
-        return positioner.getAxes().stream().map(axis -> AxisAnalysis.of(positioner, axis)).toList();
+        return positioner.getAxes().stream().map(this::analysis).toList();
     }
 
     /**
@@ -125,7 +126,11 @@ final class LoadedStack {
     AxisAnalysis analysis(String name, Optional<ApproachRule> approach) throws BadInputException {
         Axis axis = axisOrOnly(name);
         approach.ifPresent(axis::setApproach);
-        return AxisAnalysis.of(positioner, axis);
+        return analysis(axis);
+    }
+
+    private AxisAnalysis analysis(Axis axis) {
+        return AccuracyFindings.with(positioner, AxisAnalysis.of(positioner, axis));
     }
 
     /**

@@ -16,6 +16,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import pitchstack.analysis.AxisAnalysis;
+import pitchstack.analysis.accuracy.AccuracyFindings;
 import pitchstack.core.plan.PlannedSetting;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
@@ -128,7 +129,8 @@ public final class Session {
 
     /** What is known of an axis now. */
     public AxisAnalysis analysis(Axis of) {
-        return analyses.computeIfAbsent(of, a -> AxisAnalysis.of(positioner, a, outdated.remove(a), fractions));
+        return analyses.computeIfAbsent(of, a -> AccuracyFindings.with(positioner,
+                AxisAnalysis.of(positioner, a, outdated.remove(a), fractions)));
     }
 
     /** What is known now of the axis that is looked at. */

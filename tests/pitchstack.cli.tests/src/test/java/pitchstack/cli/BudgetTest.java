@@ -100,6 +100,9 @@ class BudgetTest {
         assertEquals(2, run.code());
         assertTrue(run.err().startsWith("pitchstack: “Rack”, base row: the scatter of teeth cannot be read: “some” is not a length"),
                 run.err());
+        CommandRun check = CommandRun.of("check", bad);
+        assertEquals(1, check.code());
+        assertTrue(check.out().contains("the scatter of teeth cannot be read: “some” is not a length"), check.out());
     }
 
     private static void assertRefused(String sentence, String... arguments) {

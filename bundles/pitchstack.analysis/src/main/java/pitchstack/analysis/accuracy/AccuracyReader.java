@@ -22,10 +22,11 @@ public final class AccuracyReader {
     private final Positioner positioner;
     private final Axis axis;
     private final AxisSpec spec;
-    private final Notes notes = new Notes();
+    private final Notes notes;
 
-    private AccuracyReader(Positioner positioner, AxisAnalysis analysis) {
+    private AccuracyReader(Positioner positioner, AxisAnalysis analysis, Notes notes) {
         this.positioner = positioner;
+        this.notes = notes;
         axis = analysis.axis();
         spec = analysis.spec();
     }
@@ -41,7 +42,15 @@ public final class AccuracyReader {
         if (analysis.hasErrors()) {
             throw new IllegalArgumentException("An axis with errors has no accuracy: " + analysis.findings());
         }
-        return new AccuracyReader(positioner, analysis).read();
+        return new AccuracyReader(positioner, analysis, new Notes()).read();
+    }
+
+    /** Reads what is said of the axis and not of one stage, for the notes alone. */
+    static void readGeneral(Positioner positioner, AxisAnalysis analysis, Notes notes) {
+        AccuracyReader reader = new AccuracyReader(positioner, analysis, notes);
+        reader.sharedScale();
+        reader.datum();
+        reader.temperature(analysis.spec().scale().turn() > 0);
     }
 
     private AccuracyReading read() {

@@ -15,6 +15,8 @@ import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.accuracy.material.Material;
 import pitchstack.core.accuracy.total.RowLength;
 import pitchstack.core.accuracy.total.StageAccuracy;
+import pitchstack.core.check.Finding;
+import pitchstack.core.check.Place;
 import pitchstack.core.stack.Setting;
 import pitchstack.model.Axis;
 import pitchstack.model.BedDirection;
@@ -161,6 +163,31 @@ class AccuracyReaderTest {
         assertEquals(6, sentences.size(), sentences.toString());
         assertTrue(sentences.contains("“Fine”: the preload is -3.0; it must be a number of at least 0."), sentences.toString());
         assertTrue(sentences.contains("“Fine”: the scatter of its seat is -1 mm; it must not be below 0."), sentences.toString());
+    }
+
+    @Test
+    void warnsOfEveryEntryThatCannotBeRead() {
+        Stage rack = Devices.rack();
+        Stage fine = Devices.printed();
+        Positioner positioner = Devices.of(rack, fine);
+        assertEquals(List.of(), unreadable(positioner));
+        fine.setSeatScatter("-1 mm");
+        rack.getBaseRow().setGrade("DIN 8");
+        positioner.setSharedScale(1.5);
+        assertEquals(List.of(Place.AXIS, Place.stage(0), Place.stage(1)), unreadable(positioner).stream().map(Finding::place)
+                .toList());
+        assertEquals(Devices.read(positioner).unreadable().stream().sorted().toList(),
+                unreadable(positioner).stream().map(Finding::sentence).sorted().toList());
+        fine.setSeatScatter("1 um");
+        rack.getBaseRow().setGrade("ISO 1328-1:2013 class 8");
+        positioner.setSharedScale(1);
+        assertEquals(List.of(), unreadable(positioner));
+    }
+
+    private static List<Finding> unreadable(Positioner positioner) {
+        AxisAnalysis plain = AxisAnalysis.of(positioner, Devices.axis(positioner));
+        List<Finding> findings = AccuracyFindings.with(positioner, plain).findings();
+        return findings.subList(plain.findings().size(), findings.size());
     }
 
     /** 155 mm measured 155.031 ± 0.0155 mm: 200 ± 100 ppm, within its 95 % of none. */
