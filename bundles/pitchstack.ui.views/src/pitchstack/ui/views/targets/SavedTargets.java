@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -42,16 +41,10 @@ final class SavedTargets {
         table = new Table(parent, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
         Accessibles.name(table, "Saved targets");
         columns = new Columns(table, 0, "Name", "Position", "Tolerance").cutting(NARROW);
-        table.addListener(SWT.MouseMove, e -> tell(table.getItem(new Point(e.x, e.y))));
         GridDataFactory.fillDefaults().grab(true, false).span(span, 1)
                 .hint(SWT.DEFAULT, height(LEAST_ROWS)).applyTo(table);
         table.addListener(SWT.Selection, e -> selected().ifPresent(t -> picked.accept(t)));
         table.addListener(SWT.Selection, e -> delete.setEnabled(selected().isPresent()));
-    }
-
-    /** The name, which may be cut. */
-    private void tell(TableItem item) {
-        table.setToolTipText(item == null || item.getText().isEmpty() ? null : item.getText());
     }
 
     /** @param listener called with a target that shall be shown in the drawing */
