@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.plan.StopOrder;
 import pitchstack.export.card.CardAnswer;
@@ -35,12 +34,8 @@ final class CardCommand implements Callable<Integer> {
     @Mixin
     private FileOption file;
 
-    @Option(names = "--out", required = true, paramLabel = "NAME",
-            description = "The file to write; the ending of NAME tells the format.")
-    private String out;
-
-    @Option(names = "--force", description = "Let --out replace a file; the old one is kept as NAME.bak~.")
-    private boolean force;
+    @Mixin
+    private OutOptions out;
 
     @Mixin
     private ListOptions list;
@@ -60,7 +55,7 @@ final class CardCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException, StoppedException {
         LoadedStack stack = file.load();
-        OutFile to = OutFile.of(out, force, CardFormat.endings());
+        OutFile to = out.needed(CardFormat.endings());
         AxisAnalysis analysis = axis.analysis(stack, ways.approach());
         StopList stops = list.stops(analysis);
         CardRequest request = new CardRequest(stack.positioner(), analysis, stops.stops(), order(), ways.worn(),
@@ -95,7 +90,7 @@ final class CardCommand implements Callable<Integer> {
     private void tell(SettingCard card, StopList stops, long leftOut, OutFile to, int bytes) {
         if (answers.inJson()) {
             answers.out().println(Json.text(json -> {
-                json.beginObject().name("written").value(out).name("format").value(to.ending());
+                json.beginObject().name("written").value(to.path().toString()).name("format").value(to.ending());
                 json.name("date").value(card.head().date().toString()).name("targets").value(card.entries().size());
                 json.name("leftOut").value(leftOut).name("bytes").value(bytes);
                 Json.strings(json, "unread", stops.unread());
@@ -104,7 +99,7 @@ final class CardCommand implements Callable<Integer> {
             return;
         }
         int targets = card.entries().size();
-        answers.out().println("Written: " + out + ", " + targets + (targets == 1 ? " target" : " targets")
+        answers.out().println("Written: " + to.path() + ", " + targets + (targets == 1 ? " target" : " targets")
                 + (leftOut == 0 ? "" : ", " + leftOut + " of them left out; the card says why") + ", " + bytes + " bytes");
         stops.unread().forEach(answers.out()::println);
     }

@@ -2,6 +2,7 @@
 package pitchstack.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -58,7 +59,7 @@ final class CoverageCommand implements Callable<Integer> {
         AxisAnalysis analysis = axis.analysis(stack);
         stack.planner(analysis);
         AxisSpec spec = analysis.spec();
-        Optional<OutFile> written = out.file("csv", "svg");
+        Optional<OutFile> written = out.file(List.of("csv", "svg"));
         Mapped mapped = Mapped.of(spec, options, answers.progress());
         Optional<Supposed> supposed = supposition.ask(analysis, options, answers.progress());
         if (written.isPresent()) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.export.drawing.Drawing;
 import pitchstack.export.drawing.DrawingAnswer;
@@ -35,12 +34,8 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     private FileOption file;
 
-    @Option(names = "--out", required = true, paramLabel = "NAME",
-            description = "The file to write; the ending of NAME tells the format.")
-    private String out;
-
-    @Option(names = "--force", description = "Let --out replace a file; the old one is kept as NAME.bak~.")
-    private boolean force;
+    @Mixin
+    private OutOptions out;
 
     @Mixin
     private DrawOptions options;
@@ -51,7 +46,7 @@ final class DrawCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException {
         LoadedStack stack = file.load();
-        OutFile to = OutFile.of(out, force, DrawingFormat.endings());
+        OutFile to = out.needed(DrawingFormat.endings());
         List<AxisAnalysis> axes = options.axes(stack);
         LiberationSans letters = new LiberationSans();
         DrawingAnswer answer = FixtureDrawing.of(options.request(stack, axes), letters);
@@ -67,11 +62,11 @@ final class DrawCommand implements Callable<Integer> {
 
     private void tell(PrintWriter writer, Drawing drawing, OutFile to, int bytes) {
         if (answers.inJson()) {
-            writer.println(Json.text(json -> json.beginObject().name("written").value(out).name("format").value(to.ending())
+            writer.println(Json.text(json -> json.beginObject().name("written").value(to.path().toString()).name("format").value(to.ending())
                     .name("sheet").value(drawing.sheet().name()).name("date").value(drawing.date().toString())
                     .name("bytes").value(bytes).endObject()));
         } else {
-            writer.println("Written: " + out + ", one sheet " + drawing.sheet() + ", " + bytes + " bytes");
+            writer.println("Written: " + to.path() + ", one sheet " + drawing.sheet() + ", " + bytes + " bytes");
         }
     }
 }

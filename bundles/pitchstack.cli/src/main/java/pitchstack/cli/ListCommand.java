@@ -52,7 +52,7 @@ abstract class ListCommand implements Callable<Integer> {
         LoadedStack stack = file.load();
         AxisAnalysis analysis = axis.analysis(stack, moves.approach());
         Planner planner = stack.planner(analysis);
-        Optional<OutFile> written = out.file("csv");
+        Optional<OutFile> written = out.file(List.of("csv"));
         StopList stops = list.stops(analysis);
         SequenceRequest request = list.request(analysis, stops, moves);
         Planned planned = Listed.plan(planner, request, answers.progress());

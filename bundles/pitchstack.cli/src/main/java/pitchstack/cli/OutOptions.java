@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** A file to write besides the answer. */
+/** The file to write, besides the answer or as the answer. */
 final class OutOptions {
-    @Option(names = "--out", paramLabel = "NAME", description = "Write a file too; the ending of NAME tells the format.")
+    @Option(names = "--out", paramLabel = "NAME", description = "The file to write; the ending of NAME tells the format.")
     private String out;
 
     @Option(names = "--force", description = "Let --out replace a file; the old one is kept as NAME.bak~.")
@@ -19,8 +19,8 @@ final class OutOptions {
      * @param endings the endings of the formats that can be written
      * @throws BadInputException if it may not be written
      */
-    Optional<OutFile> file(String... endings) throws BadInputException {
-        return out == null ? Optional.empty() : Optional.of(OutFile.of(out, force, List.of(endings)));
+    Optional<OutFile> file(List<String> endings) throws BadInputException {
+        return out == null ? Optional.empty() : Optional.of(OutFile.of(out, force, endings));
     }
 
     /**
@@ -29,7 +29,7 @@ final class OutOptions {
      * @param endings the endings of the formats that can be written
      * @throws BadInputException if none is given, or it may not be written
      */
-    OutFile needed(String... endings) throws BadInputException {
+    OutFile needed(List<String> endings) throws BadInputException {
         return file(endings).orElseThrow(() -> new BadInputException("--out is missing: give the name of the file to write,"
                 + " which ends with ." + String.join(" or .", endings) + "."));
     }

@@ -46,7 +46,7 @@ final class PartCommand implements Callable<Integer> {
     @Override
     public Integer call() throws BadInputException, StoppedException {
         boolean coupon = parts.isCoupon();
-        OutFile to = out.needed(coupon ? CouponFormat.endings().toArray(String[]::new) : new String[] {"3mf", "stl", "dxf"});
+        OutFile to = out.needed(coupon ? CouponFormat.endings() : PartFormat.endings());
         LoadedStack stack = file.load();
         if (coupon) {
             writeCoupon(to);

@@ -4,7 +4,6 @@ package pitchstack.ui.views.accuracy;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jface.action.Action;
-import org.eclipse.jface.action.IAction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -12,6 +11,7 @@ import org.eclipse.ui.part.PageBook;
 import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.AxisView;
+import pitchstack.ui.views.PageButton;
 
 /** The Accuracy view: what the axis that is looked at should hold. */
 public final class AccuracyView extends AxisView {
@@ -38,22 +38,13 @@ public final class AccuracyView extends AxisView {
     /** A page, and the button above it that shows it. */
     private Action add(String title, String tooltip, AccuracyPage page) {
         pages.add(page);
-        Action show = new Action(title, IAction.AS_RADIO_BUTTON) {
-            @Override
-            public void run() {
-                if (isChecked()) {
-                    front.rest();
-                    front = page;
-                    book.showPage(page.control());
-                    session().filter(session -> isShowing()).ifPresent(AccuracyView.this::show);
-                    focusPage();
-                }
-            }
-        };
-        show.setToolTipText(tooltip);
-        getViewSite().getActionBars().getToolBarManager().add(show);
-        getViewSite().getActionBars().getMenuManager().add(show);
-        return show;
+        return PageButton.add(getViewSite().getActionBars(), title, tooltip, () -> {
+            front.rest();
+            front = page;
+            book.showPage(page.control());
+            session().filter(session -> isShowing()).ifPresent(this::show);
+            focusPage();
+        });
     }
 
     /** Only what is seen is worked out. */

@@ -2,8 +2,6 @@
 package pitchstack.ui.views.runs;
 
 import java.util.List;
-import org.eclipse.jface.action.Action;
-import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -14,6 +12,7 @@ import pitchstack.edit.Session;
 import pitchstack.edit.SessionListener.Change;
 import pitchstack.ui.views.AxisView;
 import pitchstack.ui.views.Busy;
+import pitchstack.ui.views.PageButton;
 
 /**
  * The Measurements view: runs of readings of the axis that is looked at, how well the carriage comes back, the pitches they
@@ -55,21 +54,12 @@ public final class MeasurementsView extends AxisView {
         return page;
     }
 
-    private Action tab(String title, String tooltip, RunPage content) {
-        Action show = new Action(title, IAction.AS_RADIO_BUTTON) {
-            @Override
-            public void run() {
-                if (isChecked()) {
-                    front = content;
-                    book.showPage(content.control());
-                    focusPage();
-                }
-            }
-        };
-        show.setToolTipText(tooltip);
-        getViewSite().getActionBars().getToolBarManager().add(show);
-        getViewSite().getActionBars().getMenuManager().add(show);
-        return show;
+    private PageButton tab(String title, String tooltip, RunPage content) {
+        return PageButton.add(getViewSite().getActionBars(), title, tooltip, () -> {
+            front = content;
+            book.showPage(content.control());
+            focusPage();
+        });
     }
 
     @Override

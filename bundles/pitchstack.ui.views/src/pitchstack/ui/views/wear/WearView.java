@@ -3,8 +3,6 @@ package pitchstack.ui.views.wear;
 
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.jface.action.Action;
-import org.eclipse.jface.action.IAction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
@@ -18,6 +16,7 @@ import pitchstack.model.Stage;
 import pitchstack.model.WornRange;
 import pitchstack.ui.views.AxisView;
 import pitchstack.ui.views.EditorSelection;
+import pitchstack.ui.views.PageButton;
 import pitchstack.ui.views.Reveal;
 
 /** The Wear view: marked and supposed teeth with what they cost, and how often each tooth will be seated. */
@@ -51,21 +50,12 @@ public final class WearView extends AxisView {
     }
 
     /** A page, and the button above it that shows it. */
-    private Action page(String title, String tooltip, Control content) {
-        Action show = new Action(title, IAction.AS_RADIO_BUTTON) {
-            @Override
-            public void run() {
-                if (isChecked()) {
-                    book.showPage(content);
-                    session().filter(session -> isShowing()).ifPresent(WearView.this::work);
-                    focusPage();
-                }
-            }
-        };
-        show.setToolTipText(tooltip);
-        getViewSite().getActionBars().getToolBarManager().add(show);
-        getViewSite().getActionBars().getMenuManager().add(show);
-        return show;
+    private PageButton page(String title, String tooltip, Control content) {
+        return PageButton.add(getViewSite().getActionBars(), title, tooltip, () -> {
+            book.showPage(content);
+            session().filter(session -> isShowing()).ifPresent(this::work);
+            focusPage();
+        });
     }
 
     @Override

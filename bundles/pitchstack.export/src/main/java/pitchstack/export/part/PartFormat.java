@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.part;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /** The formats of files for parts. */
@@ -23,18 +25,17 @@ public enum PartFormat {
         return ending;
     }
 
+    /** All endings. */
+    public static List<String> endings() {
+        return Arrays.stream(values()).map(PartFormat::ending).toList();
+    }
+
     /**
      * The format of a file.
      *
-     * @param ending what its name ends with, in any case
-     * @throws IllegalArgumentException if it is none of the formats
+     * @param ending one of {@link #endings()}, in any case
      */
     public static PartFormat of(String ending) {
-        for (PartFormat format : values()) {
-            if (format.ending.equals(ending.toLowerCase(Locale.ROOT))) {
-                return format;
-            }
-        }
-        throw new IllegalArgumentException("No format of parts ends with ." + ending);
+        return values()[endings().indexOf(ending.toLowerCase(Locale.ROOT))];
     }
 }
