@@ -157,8 +157,9 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
             return;
         }
         Scene scene = view.scene();
-        axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
-                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
+        axisFigure().show(scene, CarriageWords.measured(scene.spec().scale()), view.position(),
+                new LabelFigure.Words("Base", name(), "",
+                        TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
         axisFigure().showMove(scene, view.proposed().orElse(null));
         askNearby(scene);
         point();

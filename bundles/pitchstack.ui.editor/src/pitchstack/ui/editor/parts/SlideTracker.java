@@ -45,7 +45,7 @@ final class SlideTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             follow();
-            view.scrollAtEdge(getLocation(), this::followIfDragging);
+            view.edges().scroll(getLocation(), this::followIfDragging);
         }
         return true;
     }
