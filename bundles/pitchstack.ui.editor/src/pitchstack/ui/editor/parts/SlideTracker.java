@@ -65,8 +65,7 @@ final class SlideTracker extends SelectEditPartTracker {
         List<String> inLine = guides.show(scene, view.guides(scene).with(scene.place(position), mark.called()));
         int x = (int) Math.round(scene.mapping().px(scene.place(position)));
         Point at = new Point(scrolledX(), view.scrolled().y + getLocation().y);
-        line.show(new Rectangle(x - 1, scene.top(), 2, scene.height()), GuideMark.words(shown.words(mark.called(), scene), inLine),
-                at);
+        line.show(new Rectangle(x - 1, scene.top(), 2, scene.height()), GuideMark.words(shown.words(mark, scene), inLine), at);
         boolean moved = mark.position().isEmpty() || mark.position().getAsLong() != position;
         setCurrentCommand(moved ? new EditCommand(mark.movedTo(position)) : null);
     }

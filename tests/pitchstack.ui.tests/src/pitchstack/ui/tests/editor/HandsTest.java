@@ -111,7 +111,9 @@ class HandsTest {
         assertEquals(99, stage(0).getBaseRow().getTeeth());
         Keyboard.press("ctrl+7", "Right");
         assertEquals(Math.round(sight.tick() / 1e12) + ".000 mm", session.axis().getTargets().get(0).getPosition());
-        Keyboard.press("ctrl+d", "Delete", "m", "Delete");
+        Keyboard.press("ctrl+d", "Delete", "m", "Right");
+        assertEquals("-" + Math.round(sight.tick() / 1e12) + ".000 mm", session.axis().getDatum(), "position 0 is moved");
+        Keyboard.press("m", "Delete");
         assertEquals(List.of(), session.axis().getTargets());
     }
 
