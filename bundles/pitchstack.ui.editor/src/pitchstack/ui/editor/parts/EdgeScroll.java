@@ -9,7 +9,8 @@ import pitchstack.ui.editor.places.Mapping;
 final class EdgeScroll {
     /** How near the side, in pixels. */
     static final int NEAR = 24;
-    private static final int STEP = 18;
+    /** How far it scrolls at once, in pixels. */
+    static final int STEP = 18;
     private static final int STEP_MS = 30;
 
     private final SeenPart seen;
@@ -23,7 +24,12 @@ final class EdgeScroll {
 
     /** At which side a point of the canvas is: −1 left, 1 right, 0 at none. */
     int edge(Point pointer) {
-        return pointer.x > seen.bounds().width - NEAR ? 1 : pointer.x < Mapping.GUTTER + NEAR ? -1 : 0;
+        return edge(pointer, NEAR);
+    }
+
+    /** The same with another distance, in pixels, that counts as near. */
+    int edge(Point pointer, int near) {
+        return pointer.x > seen.bounds().width - near ? 1 : pointer.x < Mapping.GUTTER + near ? -1 : 0;
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
 import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.geometry.Dimension;
@@ -22,7 +21,7 @@ import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Dots;
-import pitchstack.ui.editor.places.Guides;
+import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
 
@@ -122,13 +121,38 @@ public final class SideView {
         tell();
     }
 
-    /** Makes a change of the document and scrolls so that a pixel of the drawing stays where it is, unless all is in view. */
-    void hold(IntSupplier pixel, Runnable change) {
-        int before = pixel.getAsInt() - scrolled().x;
-        change.run();
+    /** Scrolls so that a pixel of the drawing comes to stand at a pixel of the canvas, unless all is in view. */
+    void keep(IntSupplier pixel, int at) {
         if (!fitted) {
             seen.validate();
-            scrollTo(pixel.getAsInt() - before, scrolled().y);
+            scrollTo(pixel.getAsInt() - at, scrolled().y);
+        }
+    }
+
+    /** The place at a pixel of the canvas, counted as where nothing is tried out. */
+    double placeAt(int x) {
+        return mapping.place(scrolled().x + (double) x);
+    }
+
+    /**
+     * Makes the drawing larger while something is tried out, so that it can be scrolled on; what is seen stays where it is.
+     *
+     * @param side −1 left, 1 right
+     */
+    void makeRoom(int side) {
+        Extent reach = mapping.reach();
+        double px = mapping.pxPerCount();
+        int lack = EdgeScroll.STEP - scrolled().x;
+        if (side > 0) {
+            double needed = placeAt(seen.bounds().width + EdgeScroll.STEP - Mapping.MARGIN);
+            mapping = new Mapping(new Extent(reach.from(), Math.max(reach.to(), needed)), px);
+        } else if (lack > 0) {
+            mapping = new Mapping(new Extent(reach.from() - lack / px, reach.to()), px);
+        }
+        tell();
+        seen.validate();
+        if (side < 0 && lack > 0) {
+            scrollTo(scrolled().x + lack, scrolled().y);
         }
     }
 
@@ -171,16 +195,6 @@ public final class SideView {
     /** The positions in reach that are marked on the ruler. */
     Dots dots() {
         return dots;
-    }
-
-    /** Everything that stays while a mark is dragged. */
-    Guides guides(Scene scene) {
-        return StayingLines.of(scene, session.axis().getTargets());
-    }
-
-    /** The same with the rows of some bodies only. */
-    Guides guides(Scene scene, IntPredicate bodies) {
-        return StayingLines.of(scene, session.axis().getTargets(), bodies);
     }
 
     /** The places of the setting that is proposed, if one is. */

@@ -14,15 +14,15 @@ final class StayingLines {
     }
 
     /** Those of a scene, with the rows of all bodies. */
-    static Guides of(Scene scene, List<Target> targets) {
-        return of(scene, targets, body -> true);
+    static Guides of(SideView view, Scene scene) {
+        return of(view, scene, body -> true);
     }
 
     /** The same with the rows of some bodies only, the base being body 0. */
-    static Guides of(Scene scene, List<Target> targets, IntPredicate bodies) {
+    static Guides of(SideView view, Scene scene, IntPredicate bodies) {
         List<Guides.Line> lines = new ArrayList<>(Guides.rows(scene.spec(), scene.places(), bodies));
         lines.addAll(Guides.marks(scene.spec()));
-        for (Target target : targets) {
+        for (Target target : view.session().axis().getTargets()) {
             TargetEditPart.position(target, scene.spec().scale()).ifPresent(at -> lines.add(
                     new Guides.Line(scene.place(at), "target “" + (target.getName() == null ? "" : target.getName()) + "”")));
         }
