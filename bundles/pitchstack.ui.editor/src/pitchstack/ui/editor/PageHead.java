@@ -88,8 +88,9 @@ final class PageHead {
         playback.update(page.playback());
         AxisSpec spec = session.analysis().spec();
         position.setText(CarriageWords.position(session.analysis(), session.shown()));
-        note.setText(note(spec).replace("&", "&&"));
-        note.setToolTipText(note(spec).isEmpty() ? null : note(spec));
+        String words = note(spec);
+        note.setText(words.replace("&", "&&"));
+        note.setToolTipText(words.isEmpty() ? null : words);
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
         if (!Arrays.equals(names, axes.getItems())) {
