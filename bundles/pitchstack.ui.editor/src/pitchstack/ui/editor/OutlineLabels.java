@@ -18,8 +18,8 @@ import pitchstack.model.Stage;
 import pitchstack.model.Target;
 import pitchstack.model.WornRange;
 import pitchstack.ui.editor.figures.Palette;
+import pitchstack.ui.editor.parts.CarriageWords;
 import pitchstack.ui.editor.parts.MarkWords;
-import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;
 
 /** Names, and behind them the numbers that tell most. */
@@ -44,7 +44,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         }
         if (element instanceof Axis axis) {
             AxisAnalysis analysis = session.analysis(axis);
-            return words(axis.getName(), SideView.position(analysis, analysis.current()));
+            return words(axis.getName(), CarriageWords.position(analysis, analysis.current()));
         }
         if (element instanceof Stage stage) {
             return words(stage.getName(), StageWords.pitch(stage) + ", index " + StageWords.signed(stage.getIndex()));

@@ -24,6 +24,7 @@ import pitchstack.core.stack.Wear;
 import pitchstack.edit.Session;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
+import pitchstack.ui.editor.parts.CarriageWords;
 import pitchstack.ui.editor.parts.SideView;
 import pitchstack.ui.editor.parts.StageWords;
 
@@ -86,9 +87,10 @@ final class PageHead {
         }
         playback.update(page.playback());
         AxisSpec spec = session.analysis().spec();
-        position.setText(SideView.position(session.analysis(), session.shown()));
-        note.setText(note(spec).replace("&", "&&"));
-        note.setToolTipText(note(spec).isEmpty() ? null : note(spec));
+        position.setText(CarriageWords.position(session.analysis(), session.shown()));
+        String words = note(spec);
+        note.setText(words.replace("&", "&&"));
+        note.setToolTipText(words.isEmpty() ? null : words);
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
         if (!Arrays.equals(names, axes.getItems())) {

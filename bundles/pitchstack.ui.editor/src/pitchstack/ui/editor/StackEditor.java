@@ -2,7 +2,9 @@
 package pitchstack.ui.editor;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.commands.CommandStack;
@@ -36,6 +38,9 @@ public final class StackEditor extends EditorPart {
     public static final String ID = "pitchstack.ui.editor.stack";
     /** The context in which the keys of its commands hold. */
     static final String CONTEXT = "pitchstack.ui.editor.context";
+    /** What may turn actions and the mark of unsaved work on or off; a step of a drag does not. */
+    private static final Set<SessionListener.Change> ENABLING = EnumSet.of(SessionListener.Change.DOCUMENT,
+            SessionListener.Change.AXIS, SessionListener.Change.FILE);
 
     private final SessionListener listener = this::changed;
     private Session session;
@@ -134,7 +139,7 @@ public final class StackEditor extends EditorPart {
         if (page != null) {
             page.sessionChanged(change);
         }
-        if (change == SessionListener.Change.POINTED || change == SessionListener.Change.SUPPOSED) {
+        if (!ENABLING.contains(change)) {
             return;
         }
         actions.update();

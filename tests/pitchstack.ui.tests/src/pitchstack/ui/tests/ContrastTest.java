@@ -2,9 +2,20 @@
 package pitchstack.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
@@ -28,6 +39,7 @@ import pitchstack.ui.views.coverage.strip.StripPixels.Paint;
 class ContrastTest {
     private static final double TEXT = 4.5;
     private static final double GRAPHICS = 3;
+    private static final Pattern PAINTED = Pattern.compile("(?:fill|stroke)=\"([^\"]*)\"");
 
     private final List<String> tooLow = new ArrayList<>();
 
@@ -114,5 +126,43 @@ class ContrastTest {
         }
         check("hatch", GRAPHICS, new Color(ink.colour(Paint.HATCH)), new Color(ink.colour(Paint.WORN)));
         assertEquals(List.of(), tooLow);
+    }
+
+    /** Every colour of every icon, wholly opaque, on the grounds of bars and of lists: one icon serves both themes. */
+    @ParameterizedTest
+    @EnumSource(value = Theme.class, names = {"LIGHT", "DARK"})
+    void canBeSeenInIcons(Theme theme) throws IOException {
+        new Hands().colours(theme);
+        Color bar = Display.getCurrent().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND);
+        Color list = Display.getCurrent().getSystemColor(SWT.COLOR_LIST_BACKGROUND);
+        int seen = 0;
+        for (String bundle : List.of("pitchstack.ui.editor", "pitchstack.ui.views")) {
+            for (URL icon : Collections.list(Platform.getBundle(bundle).findEntries("/icons", "*.svg", false))) {
+                String text = text(icon);
+                assertFalse(text.contains("opacity"), icon + " shows through");
+                Matcher colour = PAINTED.matcher(text);
+                while (colour.find()) {
+                    if (!colour.group(1).equals("none")) {
+                        check(icon.getPath(), GRAPHICS, new Color(rgb(colour.group(1))), bar, list);
+                        seen++;
+                    }
+                }
+            }
+        }
+        assertTrue(seen > 0, "there are icons");
+        assertEquals(List.of(), tooLow);
+    }
+
+    private static String text(URL icon) throws IOException {
+        try (InputStream in = icon.openStream()) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** A colour of six digits; any other way of writing one is refused. */
+    private static RGB rgb(String colour) {
+        assertTrue(colour.matches("#[0-9a-f]{6}"), colour);
+        int value = Integer.parseInt(colour.substring(1), 16);
+        return new RGB(value >> 16, value >> 8 & 255, value & 255);
     }
 }

@@ -27,12 +27,14 @@ import pitchstack.ui.editor.places.Scene;
 public final class AxisEditPart extends SpokenEditPart implements Tipped {
     private final SideView view;
     private final Nearby nearby;
+    private final ZeroMark zero;
     private final StopMark lowStop;
     private final StopMark highStop;
 
     AxisEditPart(Axis axis, SideView view) {
         this.view = view;
         nearby = new Nearby(view.display(), this::showDots);
+        zero = new ZeroMark(axis);
         lowStop = new StopMark(axis, false);
         highStop = new StopMark(axis, true);
         setModel(axis);
@@ -89,6 +91,7 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
     protected List<Object> getModelChildren() {
         List<Object> children = new ArrayList<>(axis().getStages());
         AxisSpec spec = view.session().analysis(axis()).spec();
+        children.add(zero);
         spec.low().ifPresent(low -> children.add(lowStop));
         spec.high().ifPresent(high -> children.add(highStop));
         children.addAll(axis().getTargets());
@@ -157,18 +160,17 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
             return;
         }
         Scene scene = view.scene();
-        axisFigure().show(scene, view.measured(), view.position(), new LabelFigure.Words("Base", name(),
-                "", TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
+        axisFigure().show(scene, CarriageWords.measured(scene.spec().scale()), view.position(),
+                new LabelFigure.Words("Base", name(), "",
+                        TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
         axisFigure().showMove(scene, view.proposed().orElse(null));
         askNearby(scene);
         point();
         for (Object child : getChildren()) {
             if (child instanceof StageEditPart stage) {
                 stage.show(scene);
-            } else if (child instanceof TargetEditPart target) {
-                target.show(scene);
-            } else if (child instanceof StopEditPart stop) {
-                stop.show(scene);
+            } else if (child instanceof Sliding mark) {
+                mark.show(scene);
             }
         }
     }

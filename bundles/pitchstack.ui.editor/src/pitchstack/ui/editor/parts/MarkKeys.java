@@ -15,7 +15,7 @@ import pitchstack.core.plan.WornPolicy;
 import pitchstack.core.units.RulerStep;
 import pitchstack.core.units.Scale;
 
-/** Selects and moves the targets and stops on the ruler without the mouse. */
+/** Selects and moves position 0, the stops and the targets on the ruler without the mouse. */
 final class MarkKeys {
     /** A mark this part of a tick off a tick stands on it. */
     private static final double ON_TICK = 1e-6;

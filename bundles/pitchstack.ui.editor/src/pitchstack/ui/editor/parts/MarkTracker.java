@@ -60,7 +60,7 @@ final class MarkTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             show();
-            view.scrollAtEdge(getLocation(), this::showIfDragging);
+            view.edges().scroll(getLocation(), this::showIfDragging);
         }
         return true;
     }

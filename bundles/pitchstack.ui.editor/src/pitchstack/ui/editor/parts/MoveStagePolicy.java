@@ -98,7 +98,7 @@ final class MoveStagePolicy extends GraphicalEditPolicy {
     private List<String> inLine() {
         Scene scene = view.scene();
         int body = part().number() + 1;
-        Guides all = view.guides(scene, below -> below < body);
+        Guides all = StayingLines.of(view, scene, below -> below < body);
         List<Guides.Line> moved = new ArrayList<>(Guides.rows(scene.spec(), scene.places(), other -> other == body));
         moved.add(new Guides.Line(scene.places().carriage(), "the carriage"));
         return guides.show(scene, new Guides(all.scale(), all.fixed(), moved));

@@ -1,36 +1,27 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor.parts;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.IntPredicate;
 import java.util.function.IntSupplier;
 import org.eclipse.draw2d.FigureCanvas;
-import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.widgets.Display;
-import pitchstack.analysis.AxisAnalysis;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.stack.ToothSpan;
-import pitchstack.core.units.LinearScale;
 import pitchstack.edit.Session;
 import pitchstack.model.Row;
-import pitchstack.model.Target;
-import pitchstack.core.units.TrueMinus;
 import pitchstack.ui.editor.figures.Look;
 import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Extent;
-import pitchstack.ui.editor.places.Guides;
 import pitchstack.ui.editor.places.Mapping;
 import pitchstack.ui.editor.places.Scene;
 
@@ -38,12 +29,11 @@ import pitchstack.ui.editor.places.Scene;
 public final class SideView {
     /** One notch of the wheel, or one press of a zoom button. */
     public static final double ZOOM_STEP = 1.25;
-    private static final int EDGE = 24;
-    private static final int EDGE_STEP = 18;
-    private static final int EDGE_MS = 30;
 
     private final Session session;
-    private final FigureCanvas canvas;
+    private final Display display;
+    private final SeenPart seen;
+    private final EdgeScroll edges;
     private final Look look;
     private Runnable changed = () -> { };
     private BiConsumer<Row, ToothSpan> marking = (row, teeth) -> { };
@@ -55,8 +45,6 @@ public final class SideView {
     private int lifted;
     private double lift;
     private boolean fitted = true;
-    private boolean edgeScrolling;
-    private Dimension sheet;
 
     /**
      * @param session the document
@@ -64,11 +52,11 @@ public final class SideView {
      */
     public SideView(Session session, FigureCanvas canvas) {
         this.session = session;
-        this.canvas = canvas;
-        this.look = new Look(canvas);
-        Viewport viewport = canvas.getViewport();
-        viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, event -> tell());
-        viewport.addFigureListener(figure -> tell());
+        display = canvas.getDisplay();
+        seen = new SeenPart(canvas);
+        edges = new EdgeScroll(canvas, seen);
+        look = new Look(canvas);
+        seen.onChange(this::tell);
     }
 
     /** Who draws the scene again after a change. */
@@ -108,7 +96,7 @@ public final class SideView {
 
     /** The display it is seen on. */
     Display display() {
-        return canvas.getDisplay();
+        return display;
     }
 
     /** Colours and fonts. */
@@ -133,13 +121,38 @@ public final class SideView {
         tell();
     }
 
-    /** Makes a change of the document and scrolls so that a pixel of the drawing stays where it is, unless all is in view. */
-    void hold(IntSupplier pixel, Runnable change) {
-        int before = pixel.getAsInt() - scrolled().x;
-        change.run();
+    /** Scrolls so that a pixel of the drawing comes to stand at a pixel of the canvas, unless all is in view. */
+    void keep(IntSupplier pixel, int at) {
         if (!fitted) {
-            canvas.getViewport().validate();
-            scrollTo(pixel.getAsInt() - before, scrolled().y);
+            seen.validate();
+            scrollTo(pixel.getAsInt() - at, scrolled().y);
+        }
+    }
+
+    /** The place at a pixel of the canvas, counted as where nothing is tried out. */
+    double placeAt(int x) {
+        return mapping.place(scrolled().x + (double) x);
+    }
+
+    /**
+     * Makes the drawing larger while something is tried out, so that it can be scrolled on; what is seen stays where it is.
+     *
+     * @param side −1 left, 1 right
+     */
+    void makeRoom(int side) {
+        Extent reach = mapping.reach();
+        double px = mapping.pxPerCount();
+        int lack = EdgeScroll.STEP - scrolled().x;
+        if (side > 0) {
+            double needed = placeAt(seen.bounds().width + EdgeScroll.STEP - Mapping.MARGIN);
+            mapping = new Mapping(new Extent(reach.from(), Math.max(reach.to(), needed)), px);
+        } else if (lack > 0) {
+            mapping = new Mapping(new Extent(reach.from() - lack / px, reach.to()), px);
+        }
+        tell();
+        seen.validate();
+        if (side < 0 && lack > 0) {
+            scrollTo(scrolled().x + lack, scrolled().y);
         }
     }
 
@@ -148,15 +161,14 @@ public final class SideView {
         AxisSpec spec = spec();
         Setting shown = session.shown();
         AxisPlaces places = AxisPlaces.of(spec, shown);
-        Rectangle seen = seen();
+        Rectangle part = seen.bounds();
         if (trial == null || mapping == null) {
-            mapping = fitted || mapping == null ? Mapping.fit(places.reach(), seen.width)
+            mapping = fitted || mapping == null ? Mapping.fit(places.reach(), part.width)
                     : new Mapping(places.reach(), mapping.pxPerCount());
         }
         // Room for the scroll bar is always kept, so that showing it does not call for the other one.
-        Bands bands = Bands.of(spec.stages().size(), seen.height - canvas.getHorizontalBar().getSize().y)
-                .lifted(lifted, lift);
-        return new Scene(spec, places, mapping.shifted(trialShift), bands, seen.x, seen.y, seen.width, seen.height);
+        Bands bands = Bands.of(spec.stages().size(), part.height - seen.barHeight()).lifted(lifted, lift);
+        return new Scene(spec, places, mapping.shifted(trialShift), bands, part.x, part.y, part.width, part.height);
     }
 
     /** Lifts a stage with all that rides on it by a part of the way out of its teeth, from the next drawing on. */
@@ -185,36 +197,10 @@ public final class SideView {
         return dots;
     }
 
-    /** Everything that stays while a mark is dragged: ends of rows, the datum, the stops and the targets. */
-    Guides guides(Scene scene) {
-        return guides(scene, body -> true);
-    }
-
-    /** The same with the rows of some bodies only. */
-    Guides guides(Scene scene, IntPredicate bodies) {
-        List<Guides.Line> lines = new ArrayList<>(Guides.rows(scene.spec(), scene.places(), bodies));
-        lines.addAll(Guides.marks(scene.spec()));
-        for (Target target : session.axis().getTargets()) {
-            TargetEditPart.position(target, scene.spec().scale()).ifPresent(at -> lines.add(
-                    new Guides.Line(scene.place(at), "target “" + (target.getName() == null ? "" : target.getName()) + "”")));
-        }
-        return new Guides(scene.spec().scale(), lines, List.of());
-    }
-
     /** The places of the setting that is proposed, if one is. */
     Optional<AxisPlaces> proposed() {
         return session.proposal().map(move -> move.setting()).filter(setting -> setting.size() == spec().stages().size())
                 .map(setting -> AxisPlaces.of(spec(), setting));
-    }
-
-    private Rectangle seen() {
-        if (sheet != null) {
-            return new Rectangle(0, 0, sheet.width, sheet.height);
-        }
-        Viewport viewport = canvas.getViewport();
-        Dimension size = viewport.getClientArea().getSize();
-        Point at = viewport.getViewLocation();
-        return new Rectangle(at.x, at.y, size.width, size.height);
     }
 
     /** Pixels a tooth of a stage takes. */
@@ -224,20 +210,7 @@ public final class SideView {
 
     /** The carriage's position as shown, in words. */
     public String position() {
-        return position(session.analysis(), session.shown());
-    }
-
-    /** Where a setting puts the carriage, in words; where a text of the axis cannot be read, nobody can tell. */
-    public static String position(AxisAnalysis analysis, Setting setting) {
-        OptionalLong position = analysis.position(setting);
-        return position.isPresent() ? TrueMinus.in(analysis.spec().scale().format(position.getAsLong()))
-                : "Position cannot be told";
-    }
-
-    /** What the ruler measures, with its unit. */
-    String measured() {
-        return session.analysis().spec().scale() instanceof LinearScale linear ? "Position, " + linear.unit().symbol()
-                : "Angle, °";
+        return CarriageWords.position(session.analysis(), session.shown());
     }
 
     /** Whether the whole reach is kept in view. */
@@ -264,23 +237,23 @@ public final class SideView {
         Point at = scrolled();
         try {
             fitted = true;
-            sheet = new Dimension(width, Bands.snug(spec().stages().size(), most) + canvas.getHorizontalBar().getSize().y);
+            seen.layOut(new Dimension(width, Bands.snug(spec().stages().size(), most) + seen.barHeight()));
             changed.run();
-            canvas.getViewport().validate();
+            seen.validate();
             then.accept(new Dimension(width, scene().bands().height()));
         } finally {
-            sheet = null;
+            seen.layOut(null);
             fitted = kept;
             mapping = usual;
             changed.run();
-            canvas.getViewport().validate();
+            seen.validate();
             scrollTo(at.x, at.y);
         }
     }
 
     /** Whether the drawing is laid out on a sheet now, and not in the window. */
     boolean isOnSheet() {
-        return sheet != null;
+        return seen.isOnSheet();
     }
 
     /** Brings the whole reach into view, and keeps it there when the window changes. */
@@ -301,77 +274,42 @@ public final class SideView {
         mapping = scene.mapping().zoomed(factor, scene.places().finestPitch(), scene.width());
         fitted = false;
         tell();
-        canvas.getViewport().validate();
+        seen.validate();
         scrollTo((int) Math.round(mapping.px(place)) - x, scrolled().y);
     }
 
     /** Zooms about the middle of what is seen. */
     public void zoom(double factor) {
-        zoom(factor, (Mapping.GUTTER + seen().width) / 2);
+        zoom(factor, (Mapping.GUTTER + seen.bounds().width) / 2);
     }
 
     /** The pixel of the drawing at the top left of the canvas. */
     public Point scrolled() {
-        return canvas.getViewport().getViewLocation().getCopy();
+        return seen.scrolled();
     }
 
     /** Scrolls as far as the drawing goes. */
     public void scrollTo(int x, int y) {
-        canvas.scrollTo(x, y);
+        seen.scrollTo(x, y);
     }
 
     /** Scrolls by parts of what is seen across. */
     public void scrollBy(double parts) {
-        scrollTo(scrolled().x + (int) Math.round(parts * (seen().width - Mapping.GUTTER)), scrolled().y);
+        scrollTo(scrolled().x + (int) Math.round(parts * (seen.bounds().width - Mapping.GUTTER)), scrolled().y);
     }
 
     /** Scrolls as little as needed until a part of the drawing is in sight. */
     void reveal(Rectangle bounds) {
-        Extent open = scene().open();
-        Point at = scrolled();
-        boolean outside = bounds.right() < open.from() + EDGE || bounds.x > open.to() - EDGE;
-        int x = outside ? bounds.x + bounds.width / 2 - (Mapping.GUTTER + seen().width) / 2 : at.x;
-        int above = bounds.y - Bands.RULER;
-        int y = above < at.y ? above : Math.max(at.y, Math.min(above, bounds.bottom() - seen().height));
-        if (x != at.x || y != at.y) {
-            scrollTo(x, y);
-        }
+        seen.reveal(bounds, scene().open());
     }
 
     /** The nearest spot at which a figure is wholly in sight. */
     Point inSight(Point wanted, Dimension size) {
-        Rectangle seen = seen();
-        return new Point(Math.max(seen.x + Mapping.GUTTER, Math.min(seen.right() - size.width, wanted.x)),
-                Math.max(seen.y + Bands.RULER, Math.min(seen.bottom() - size.height, wanted.y)));
+        return seen.inSight(wanted, size);
     }
 
-    /** At which side a point of the canvas is: −1 left, 1 right, 0 at none. */
-    int edge(Point pointer) {
-        return pointer.x > seen().width - EDGE ? 1 : pointer.x < Mapping.GUTTER + EDGE ? -1 : 0;
-    }
-
-    /**
-     * Scrolls on while the pointer is held at a side.
-     *
-     * @param pointer in the canvas
-     * @param then what to do after every step
-     */
-    void scrollAtEdge(Point pointer, Runnable then) {
-        int step = edge(pointer) * EDGE_STEP;
-        if (step == 0 || edgeScrolling) {
-            return;
-        }
-        edgeScrolling = true;
-        canvas.getDisplay().timerExec(EDGE_MS, () -> {
-            edgeScrolling = false;
-            if (canvas.isDisposed()) {
-                return;
-            }
-            int before = scrolled().x;
-            scrollTo(before + step, scrolled().y);
-            if (scrolled().x != before) {
-                then.run();
-            }
-        });
+    /** Scrolls on while the pointer is held at a side. */
+    EdgeScroll edges() {
+        return edges;
     }
 }

@@ -45,7 +45,7 @@ final class SlideTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             follow();
-            view.scrollAtEdge(getLocation(), this::followIfDragging);
+            view.edges().scroll(getLocation(), this::followIfDragging);
         }
         return true;
     }
@@ -62,11 +62,10 @@ final class SlideTracker extends SelectEditPartTracker {
         long position = mark.allowed(snap.position());
         Snap shown = position == snap.position() ? snap : new Snap(position, "");
         mark.showAt(position);
-        List<String> inLine = guides.show(scene, view.guides(scene).with(scene.place(position), mark.called()));
+        List<String> inLine = guides.show(scene, StayingLines.of(view, scene).with(scene.place(position), mark.called()));
         int x = (int) Math.round(scene.mapping().px(scene.place(position)));
         Point at = new Point(scrolledX(), view.scrolled().y + getLocation().y);
-        line.show(new Rectangle(x - 1, scene.top(), 2, scene.height()), GuideMark.words(shown.words(mark.called(), scene), inLine),
-                at);
+        line.show(new Rectangle(x - 1, scene.top(), 2, scene.height()), GuideMark.words(shown.words(mark, scene), inLine), at);
         boolean moved = mark.position().isEmpty() || mark.position().getAsLong() != position;
         setCurrentCommand(moved ? new EditCommand(mark.movedTo(position)) : null);
     }

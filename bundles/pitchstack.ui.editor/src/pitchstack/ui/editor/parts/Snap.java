@@ -29,8 +29,8 @@ record Snap(long position, String remark) {
         return new Snap(position, reached ? ", in reach" : dots.ended() ? "" : ", between positions in reach");
     }
 
-    /** Its words behind a name. */
-    String words(String called, Scene scene) {
-        return called + " at " + TrueMinus.in(scene.spec().scale().format(position)) + remark;
+    /** Its words for the mark that is dragged there. */
+    String words(Sliding mark, Scene scene) {
+        return mark.dragged(TrueMinus.in(scene.spec().scale().format(position))) + remark;
     }
 }

@@ -37,6 +37,9 @@ final class StackPartFactory implements EditPartFactory {
         if (model instanceof StopMark stop) {
             return new StopEditPart(stop, view);
         }
+        if (model instanceof ZeroMark zero) {
+            return new ZeroEditPart(zero, view);
+        }
         throw new IllegalArgumentException("Not drawn: " + model);
     }
 }

@@ -55,8 +55,8 @@ final class StageDragTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             follow();
-            if (!upOrDown && view.edge(getStartLocation()) == 0) {
-                view.scrollAtEdge(getLocation(), this::followIfDragging);
+            if (!upOrDown && view.edges().edge(getStartLocation()) == 0) {
+                view.edges().scroll(getLocation(), this::followIfDragging);
             }
         }
         return true;

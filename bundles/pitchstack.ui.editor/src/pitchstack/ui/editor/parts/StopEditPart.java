@@ -88,7 +88,8 @@ public final class StopEditPart extends SpokenEditPart implements Tipped, Slidin
         drawn().show(view.scene(), position);
     }
 
-    void show(Scene scene) {
+    @Override
+    public void show(Scene scene) {
         position().ifPresent(position -> drawn().show(scene, position));
     }
 }

@@ -95,7 +95,8 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped, Slid
         drawn().show(view.scene(), view.scene().place(position));
     }
 
-    void show(Scene scene) {
+    @Override
+    public void show(Scene scene) {
         OptionalLong position = position();
         if (position.isPresent()) {
             drawn().show(scene, scene.place(position.getAsLong()));

@@ -8,7 +8,7 @@ import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import pitchstack.edit.Session;
 import pitchstack.ui.editor.figures.Look;
-import pitchstack.ui.editor.parts.SideView;
+import pitchstack.ui.editor.parts.CarriageWords;
 
 /**
  * The lines above a printed drawing.
@@ -23,7 +23,7 @@ record PageTitle(String file, String stands, LocalDate day) {
     /** Of a document, printed today. */
     static PageTitle of(String file, Session session) {
         return new PageTitle(file, "Axis " + session.axis().getName() + ", carriage at "
-                + SideView.position(session.analysis(), session.shown()), LocalDate.now());
+                + CarriageWords.position(session.analysis(), session.shown()), LocalDate.now());
     }
 
     /** Pixels it takes. */

@@ -15,8 +15,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import pitchstack.edit.MarkTeeth;
 import pitchstack.edit.Session;
+import pitchstack.edit.ToothMark;
 import pitchstack.model.Stage;
+import pitchstack.model.WearKind;
 
 /** The same gestures with the mouse and the keyboard of the screen, so that key bindings are part of the test. */
 class HandsTest {
@@ -111,8 +114,26 @@ class HandsTest {
         assertEquals(99, stage(0).getBaseRow().getTeeth());
         Keyboard.press("ctrl+7", "Right");
         assertEquals(Math.round(sight.tick() / 1e12) + ".000 mm", session.axis().getTargets().get(0).getPosition());
-        Keyboard.press("ctrl+d", "Delete", "m", "Delete");
+        Keyboard.press("ctrl+d", "Delete", "m", "Right");
+        assertEquals("-" + Math.round(sight.tick() / 1e12) + ".000 mm", session.axis().getDatum(), "position 0 is moved");
+        Keyboard.press("m", "Delete");
         assertEquals(List.of(), session.axis().getTargets());
+    }
+
+    @Test
+    void copiesCutsAndPastesATargetAndMarkedTeethWithKeys() throws IOException {
+        Keyboard.press("ctrl+7", "ctrl+c", "ctrl+v");
+        assertEquals(2, session.axis().getTargets().size());
+        Keyboard.press("ctrl+x");
+        assertEquals(1, session.axis().getTargets().size());
+        Keyboard.press("ctrl+v");
+        assertEquals(2, session.axis().getTargets().size());
+        session.run(new MarkTeeth(new ToothMark(stage(0).getBaseRow(), 3, 7, WearKind.BARRED, "chipped")));
+        Keyboard.press("Up", "r", "r", "r", "ctrl+c", "Up", "r", "ctrl+v");
+        ToothMark pasted = ToothMark.all(stage(1).getRiderRow()).get(0);
+        assertEquals(new ToothMark(stage(1).getRiderRow(), 3, 7, WearKind.BARRED, "chipped"), pasted);
+        Keyboard.press("ctrl+z");
+        assertEquals(List.of(), ToothMark.all(stage(1).getRiderRow()));
     }
 
     private List<String> names() {

@@ -26,7 +26,7 @@ import pitchstack.model.Positioner;
 import pitchstack.model.Target;
 import pitchstack.ui.editor.places.Bands;
 
-/** Targets and stops moved along the ruler. Fitted, 300 mm is at a small tick; rack teeth are 5 mm, fine ones 4.9 mm. */
+/** Position 0, targets and stops moved along the ruler. Fitted, 300 mm is at a small tick; rack teeth are 5 mm, fine ones 4.9 mm. */
 class RulerMarksTest {
     private static final double MM = 1e12;
     private static final String UNDO = "org.eclipse.ui.edit.undo";
@@ -114,7 +114,8 @@ class RulerMarksTest {
         target().setPosition("203 mm");
         Desk.key('m', 0, 'm');
         Desk.key('m', 0, 'm');
-        assertEquals(target(), Desk.selected(), "low stop, target, high stop");
+        Desk.key('m', 0, 'm');
+        assertEquals(target(), Desk.selected(), "low stop, position 0, target, high stop");
         for (int i = 0; i < 40; i++) {
             Desk.wheel(Desk.canvas().getSize().x / 2 + 106, 100, 1, SWT.MOD1);
         }
@@ -175,6 +176,7 @@ class RulerMarksTest {
         assertEquals("110.100 mm", target().getPosition(), "the next in reach: 23 · 5 − 4.9 mm");
         Desk.command("org.eclipse.ui.edit.delete");
         assertEquals(List.of(), session.axis().getTargets());
+        Desk.key('m', 0, 'm');
         Desk.key('m', 0, 'm');
         Desk.command("org.eclipse.ui.edit.delete");
         assertNull(session.axis().getLow());
@@ -240,5 +242,47 @@ class RulerMarksTest {
         assertTrue(says("target “slot” in line with the datum"));
         Desk.release(on(0).x, on(0).y);
         assertEquals("0.000 mm", target().getPosition());
+    }
+
+    /** What is 100 mm becomes 0: the stops at −100 and 400 mm stay where they are, the target keeps its number. */
+    @Test
+    void dragsPositionZeroAsOneChange() {
+        EObject before = EcoreUtil.copy(session.positioner());
+        int stop = on(400).x;
+        Point to = on(100);
+        drag(on(0), to);
+        assertTrue(says("100.000 mm becomes 0"), "the value while it is dragged");
+        assertEquals("0", session.axis().getDatum(), "the document changes at the end only");
+        Desk.release(to.x, to.y);
+        assertEquals(List.of("-100.000 mm", "-200.000 mm", "300.000 mm", "203 mm"), List.of(session.axis().getDatum(),
+                session.axis().getLow(), session.axis().getHigh(), target().getPosition()));
+        assertEquals(stop, on(300).x, "the device is drawn where it was");
+        assertFalse(says("becomes 0"), "the words are gone");
+        Desk.command(UNDO);
+        assertTrue(EcoreUtil.equals(before, session.positioner()));
+        assertFalse(session.history().canUndo());
+        drag(on(0), on(400));
+        assertTrue(says("position 0 in line with the high stop"));
+        Desk.key(SWT.ESC, SWT.BUTTON1);
+        Desk.release(stop, to.y);
+        assertTrue(EcoreUtil.equals(before, session.positioner()));
+    }
+
+    /** After the low stop position 0 is the next mark; a tick to the right it counts from there. */
+    @Test
+    void movesPositionZeroWithKeys() {
+        long tick = Math.round(sight.tick() / MM);
+        Desk.key('m', 0, 'm');
+        Desk.key('m', 0, 'm');
+        assertEquals(session.axis(), Desk.selected(), "its facts are those of the axis");
+        Desk.key(SWT.ARROW_RIGHT, 0);
+        assertEquals("-" + tick + ".000 mm", session.axis().getDatum());
+        Desk.key(SWT.ARROW_RIGHT, 0);
+        assertEquals("-" + 2 * tick + ".000 mm", session.axis().getDatum(), "still selected");
+        assertEquals(400 - 2 * tick + ".000 mm", session.axis().getHigh());
+        assertFalse(Desk.menuItem("Edit", "Delete").isEnabled(), "it cannot be deleted");
+        Desk.command(UNDO);
+        Desk.command(UNDO);
+        assertEquals("0", session.axis().getDatum());
     }
 }

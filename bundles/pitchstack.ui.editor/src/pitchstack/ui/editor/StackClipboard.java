@@ -1,23 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.editor;
 
-import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Display;
-import pitchstack.model.Stage;
-import pitchstack.model.file.StackFileException;
-import pitchstack.model.file.StagesText;
 
-/** The system's clipboard, with stages on it as the text of a stack file. */
-final class StageClipboard {
-    private StageClipboard() {
+/** The system's clipboard, with parts of a stack on it as text. */
+final class StackClipboard {
+    private StackClipboard() {
     }
 
-    static void put(Stage stage) throws StackFileException {
-        String text = StagesText.write(List.of(stage));
+    static void put(String text) {
         Clipboard clipboard = new Clipboard(Display.getCurrent());
         try {
             clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
