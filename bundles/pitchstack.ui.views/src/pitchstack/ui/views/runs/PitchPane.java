@@ -45,7 +45,7 @@ final class PitchPane implements RunPage {
     private final PageBook book;
     private final ChartCanvas chart;
     private final GainTable gain;
-    private final MapTable map;
+    private final TeethPane teeth;
     private RunStudy study;
     private CorrectionGain bought;
     private String noGain = "";
@@ -89,7 +89,7 @@ final class PitchPane implements RunPage {
         GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(book);
         chart = new ChartCanvas(book, "What the fit leaves of each reading");
         gain = new GainTable(book);
-        map = new MapTable(book);
+        teeth = new TeethPane(book);
         pane.setWeights(PARTS);
         turn();
     }
@@ -158,7 +158,9 @@ final class PitchPane implements RunPage {
         words();
         table.show(fit, runs.axis());
         chart.show(residuals(fit));
-        map.show(fit);
+        if (!fit.maps().isEmpty()) {
+            teeth.show(fit);
+        }
         accept.setEnabled(true);
         withTeeth.setEnabled(!fit.maps().isEmpty());
         turn();
@@ -197,7 +199,7 @@ final class PitchPane implements RunPage {
         if (fitted && chosen.equals(GAIN) && bought != null) {
             book.showPage(gain.control());
         } else if (fitted && chosen.equals(TEETH) && !study.fit().maps().isEmpty()) {
-            book.showPage(map.control());
+            book.showPage(teeth.control());
         } else {
             if (!fitted || !chosen.equals(LEFT)) {
                 chart.say(fitted ? chosen.equals(GAIN) ? noGain

@@ -17,6 +17,8 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -156,6 +158,31 @@ class MeasurementsTest {
                 && stage(1).getCorrectionPpm() == 0 && stage(0).getCorrectionRun() == null);
         session.history().redo();
         hands.until("it is there again", () -> stage(0).getCorrectionRun() == run() && stage(1).getCorrectionRun() == run());
+    }
+
+    /** Indices 0, 10 and 20 of the rack are read twice while nothing else moves, and the fit leaves nothing of their means. */
+    @Test
+    void drawsAndListsTheErrorsOfSingleTeeth() {
+        paste(table("\t"));
+        hands.until("it is listed", () -> readings().getItemCount() == 10);
+        page("Pitches");
+        hands.until("it is fitted", () -> pitches().getItemCount() == 2);
+        Combo beside = hands.the(shell, Combo.class, c -> c.indexOf("Errors of single teeth") >= 0);
+        beside.select(beside.indexOf("Errors of single teeth"));
+        beside.notifyListeners(SWT.Selection, new Event());
+        hands.until("they are listed", () -> !teeth().isEmpty() && teeth().get(0).getItemCount() == 3);
+        assertEquals("20", teeth().get(0).getItem(2).getText(1));
+        hands.until("they are drawn", () -> hands.all(shell, Canvas.class, Canvas::isVisible).stream().anyMatch(canvas ->
+                Names.of(canvas).startsWith("Errors of single teeth by index")));
+        hands.settle();
+        hands.picture(shell, "runs-teeth");
+        beside.select(0);
+        beside.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private List<Table> teeth() {
+        return hands.all(shell, Table.class, t -> t.isVisible() && t.getColumnCount() == 5
+                && t.getColumn(4).getText().equals("Larger than chance"));
     }
 
     @Test

@@ -113,6 +113,32 @@ class PlotTest {
     }
 
     @Test
+    void saysHowManyIndicesStandOffByMoreThanChance() {
+        assertEquals("Rack: errors of 5 indices, at most 4.0 µm; 2 are larger than chance explains (95 %). Fine row: errors of 5"
+                + " indices, at most 4.0 µm; 2 are larger than chance explains (95 %).", Samples.indexErrors().description());
+    }
+
+    @Test
+    void drawsAnIntervalTwiceAsWideTwiceAsHigh() {
+        Picture picture = new IndexErrorPlot(List.of(new IndexErrorPlot.Stage("Rack", List.of(
+                new IndexErrorPlot.Point(0, 0, 2e-6), new IndexErrorPlot.Point(10, 0, 4e-6)))), PlotUnit.UM).draw(SMALL);
+        assertEquals(2, (double) highest(picture, 210, 420) / highest(picture, 0, 210), 0.1);
+    }
+
+    /** The longest upright run of the first colour between two columns. */
+    private static int highest(Picture picture, int from, int to) {
+        int longest = 0;
+        for (int x = from; x < to; x++) {
+            int run = 0;
+            for (int y = 0; y < picture.height(); y++) {
+                run = picture.rgb()[y * picture.width() + x] == Palette.LIGHT.first() ? run + 1 : 0;
+                longest = Math.max(longest, run);
+            }
+        }
+        return longest;
+    }
+
+    @Test
     void convertsToTheUnitsOfTheShop() {
         assertEquals(1, PlotUnit.INCH.of(0.0254), 1e-12);
         assertEquals(10, PlotUnit.THOU.of(0.000254), 1e-9);

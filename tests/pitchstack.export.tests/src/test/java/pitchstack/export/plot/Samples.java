@@ -49,12 +49,19 @@ final class Samples {
                 (i * 7 % 5 - 2) * 1e-6 * (i == 8 ? 6 : 1), i == 8)).toList(), PlotUnit.MM, PlotUnit.UM);
     }
 
+    /** Of five indices that stand off by −4 to 4 µm, known to ± 3 µm, the two outermost by more; two stages alike. */
+    static IndexErrorPlot indexErrors() {
+        return new IndexErrorPlot(List.of("Rack", "Fine row").stream().map(name -> new IndexErrorPlot.Stage(name,
+                IntStream.rangeClosed(-2, 2).mapToObj(i -> new IndexErrorPlot.Point(i, i * 2e-6, 3e-6)).toList())).toList(),
+                PlotUnit.UM);
+    }
+
     static WarmthPlot warmth() {
         return new WarmthPlot(IntStream.rangeClosed(15, 28).mapToObj(t ->
                 new WarmthPlot.Point(t, (t - 20) * 4e-6, 8e-6)).toList(), 24, PlotUnit.UM, true);
     }
 
     static List<Plot> all() {
-        return List.of(budget(), bearing(35), travel(0.4), run(), residuals(), warmth());
+        return List.of(budget(), bearing(35), travel(0.4), run(), residuals(), indexErrors(), warmth());
     }
 }
