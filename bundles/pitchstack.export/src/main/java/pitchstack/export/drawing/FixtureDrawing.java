@@ -42,7 +42,7 @@ public final class FixtureDrawing {
         style = new Style(measure, Quantities.unit(request.positioner()) == LengthUnit.INCH ? Convention.ASME : Convention.ISO);
         request.axes().forEach(axis -> axes.add(AxisViews.of(request.positioner(),
                 request.positioner().getAxes().indexOf(axis.axis()) + 1, request.axes().size() > 1, axis)));
-        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.base().tooth())
+        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.tooth())
                 .map(sentence -> "“" + stage.name() + "” cannot be drawn: " + sentence).stream()).findFirst();
         fields = fields();
         words = words();
@@ -153,7 +153,7 @@ public final class FixtureDrawing {
         while (!left.isEmpty()) {
             StageView first = left.get(0);
             List<StageView> same = left.stream()
-                    .filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
+                    .filter(stage -> axis.isRotary() || stage.tooth().equals(first.tooth())).toList();
             sections.add(ToothSection.of(axis, same, style));
             left.removeAll(same);
         }

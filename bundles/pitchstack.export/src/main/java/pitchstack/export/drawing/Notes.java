@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Positioner;
@@ -65,6 +66,7 @@ final class Notes {
         sentences.add(drawnAt());
         sentences.add("Measure each pitch over as many teeth as its detail shows, between flanks of the same hand.");
         unstated(sentences);
+        clamping(sentences);
         printing(sentences);
         preload(sentences);
         marked(sentences);
@@ -87,11 +89,40 @@ final class Notes {
 
     private void unstated(List<String> sentences) {
         if (axes.stream().anyMatch(axis -> !axis.isRotary() && !axis.isThicknessStated())) {
-            sentences.add("Heights of bodies that are not given in the file are drawn for show; do not measure them.");
+            sentences.add("Bodies whose thickness the file does not give are drawn as their parts are made, 8 modules thick.");
         }
         if (axes.stream().anyMatch(AxisView::isRotary)) {
             sentences.add("Rotary axes are unrolled; the file gives no radius, so heights and tooth depths are drawn for show.");
         }
+    }
+
+    /** The holes of rows, alike ones together. */
+    private void clamping(List<String> sentences) {
+        Map<String, List<String>> holes = new LinkedHashMap<>();
+        forStages((number, stage) -> {
+            forHoles(stage.base(), size -> holes.computeIfAbsent(size, rows -> new ArrayList<>()).add(number + " base"));
+            forHoles(stage.rider(), size -> holes.computeIfAbsent(size, rows -> new ArrayList<>()).add(number + " rider"));
+        });
+        if (!holes.isEmpty()) {
+            sentences.add("Clamping, through the face and evenly about the middle of the row: " + holes.entrySet().stream()
+                    .map(row -> String.join(", ", row.getValue()) + ": " + row.getKey()).collect(Collectors.joining("; ")) + ".");
+        }
+    }
+
+    private void forHoles(RowView row, Consumer<String> visit) {
+        RowHoles holes = row.holes();
+        int count = holes.fromLeft().size();
+        if (count > 0) {
+            String size = holes.isSlots() ? count + (count == 1 ? " slot " : " slots ") + mm(holes.clamping().diameterMm())
+                    + " × " + mm(holes.clamping().lengthMm())
+                    : count + (count == 1 ? " hole Ø" : " holes Ø") + mm(holes.clamping().diameterMm());
+            visit.accept(size + (count == 1 ? "" : ", " + mm(holes.clamping().spacingMm()) + " apart") + ", middle "
+                    + mm(holes.fromBack()) + " from the back");
+        }
+    }
+
+    private String mm(double mm) {
+        return style.convention().rounded(mm, 3);
     }
 
     /** Rows by set-up, in the order of the stack. */

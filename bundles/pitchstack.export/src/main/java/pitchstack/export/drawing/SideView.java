@@ -87,6 +87,7 @@ final class SideView {
         if (!rows.isToothed()) {
             axis.stages().forEach(stage -> rows.pitchLine(stage.base()));
         }
+        axis.rows().forEach(rows::holes);
         rows.breaks(axis.rows());
         travel();
         datum();

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.drawing;
 
+import pitchstack.analysis.Lengths;
+import pitchstack.core.units.LinearScale;
+
 /**
  * How a drawing is written.
  *
@@ -8,6 +11,11 @@ package pitchstack.export.drawing;
  * @param convention millimetres or inches, each with its own customs
  */
 record Style(TextMeasure measure, Convention convention) {
+    /** Reads lengths of the file, whose unit is that of the drawing. */
+    Lengths lengths() {
+        return new Lengths(new LinearScale(convention.unit()));
+    }
+
     Pencil pencil() {
         return new Pencil(measure);
     }

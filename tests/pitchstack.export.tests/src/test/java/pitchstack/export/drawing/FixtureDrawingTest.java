@@ -59,7 +59,7 @@ class FixtureDrawingTest {
     void sectionShowsTheToothFormOfTheStandard() throws IOException {
         Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "module 2.5", 30, 12)
                 .replace("</stages>", "<toothForm profile=\"ISO 53 A\"/></stages>"));
-        assertSays(Devices.drawn(device), "5.625", "2.107", "3.927", "20°", "ISO 53 type A, fillet R 0.95.");
+        assertSays(Devices.drawn(device), "5.625", "2.107", "3.927", "20°", "ISO 53 type A, fillet R 0.95, face width");
     }
 
     @Test
@@ -92,8 +92,56 @@ class FixtureDrawingTest {
         Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 30, 12)
                 .replace("printSetup=\"bed\"/>", "bodyThickness=\"thick\"/>"));
         Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
-        assertTrue(refused.sentence().startsWith("The body thickness of a row on axis “Slide” cannot be read: “thick”"),
+        assertTrue(refused.sentence().startsWith("“Rack” cannot be drawn: The body thickness cannot be read: “thick”"),
                 refused.sentence());
+    }
+
+    /**
+     * A rider of 24 teeth of 5 mm is 120 mm long: with 0.8 mm at either end, room for three holes of 6 mm 50 mm apart, since
+     * (118.4 − 6) / 50 is 2.2. The body is engraved above them, so they stand two lines of 0.4 mm and half their width from
+     * its back: 0.8 + 3 = 3.8 mm.
+     */
+    @Test
+    void holesStandWhereThePartHasThem() throws IOException {
+        Positioner device = Devices.clamped(temporary, "holes");
+        Drawing drawing = Devices.drawn(device);
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("1 rider: 3 holes Ø6, 50 apart, middle 3.8 from the back"), texts);
+        List<Mark.Circle> all = drawing.parts().stream().filter(part -> part.name().equals("view-1"))
+                .flatMap(part -> part.marks().stream()).filter(mark -> mark instanceof Mark.Circle circle
+                        && circle.pen() == Pen.OUTLINE).map(Mark.Circle.class::cast).toList();
+        // The base of 300 mm has (298.4 − 5.5) / 40 + 1 = 8 holes of the usual size.
+        assertEquals(8 + 3, all.size());
+        List<Mark.Circle> holes = all.subList(8, 11);
+        double scale = holes.get(0).radius() / 3;
+        assertEquals(50 * scale, holes.get(1).centre().x() - holes.get(0).centre().x(), 1e-9);
+        assertEquals(50 * scale, holes.get(2).centre().x() - holes.get(1).centre().x(), 1e-9);
+    }
+
+    /** A slot is twice as long as wide; its two ends are arcs of half its width. */
+    @Test
+    void slotsHaveRoundEnds() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.clamped(temporary, "slots"));
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("1 rider: 3 slots 6 × 12, 50 apart, middle 3.8 from the back"), texts);
+        assertEquals(6, drawing.marks().stream().filter(mark -> mark instanceof Mark.Arc arc && arc.pen() == Pen.OUTLINE).count());
+    }
+
+    @Test
+    void refusesAHoleThatHasNoRoom() throws IOException {
+        Positioner device = Devices.clamped(temporary, "holes");
+        device.getAxes().get(0).getStages().get(0).getRiderRow().setClampDiameter("13 mm");
+        Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
+        assertTrue(refused.sentence().startsWith("“Rack” cannot be drawn: A clamping hole of 13"), refused.sentence());
+    }
+
+    /** 3/4 in on every row of the fence; 12 mm on the rings, whose other lengths are degrees. */
+    @Test
+    void sectionsSayHowWideTheFaceIs() throws IOException {
+        String fence = String.join(" ", Devices.texts(Devices.drawn(Devices.example("cross-cut-fence"))));
+        assertTrue(fence.contains("face width .750."), fence);
+        String table = String.join(" ", Devices.texts(Devices.drawn(Devices.example("index-table"))));
+        assertTrue(table.contains("face width 12 mm."), table);
     }
 
     @Test
