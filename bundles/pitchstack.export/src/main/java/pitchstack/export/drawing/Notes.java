@@ -65,6 +65,7 @@ final class Notes {
                 : style.convention().unitNote()) + " All sizes hold at 20 °C (ISO 1), without pitch corrections.");
         sentences.add(drawnAt());
         sentences.add("Measure each pitch over as many teeth as its detail shows, between flanks of the same hand.");
+        tolerances(sentences);
         unstated(sentences);
         clamping(sentences);
         printing(sentences);
@@ -85,6 +86,34 @@ final class Notes {
                         .collect(Collectors.joining("; ")) + ".";
         return drawn + " The reference of a carriage is the middle of its rider row; the file does not say where rows lie on a "
                 + "body, so each stage stands centred on the one below.";
+    }
+
+    /** Where tolerances come from; ISO 2768-1 (from memory) is for sizes that carry none of their own. */
+    private void tolerances(List<String> sentences) {
+        sentences.add("Sizes without a tolerance: ISO 2768-1, medium; this drawing proposes that class, the file names none. It "
+                + "does not hold for teeth: there the pitch over many counts, not the single one.");
+        List<String> given = axes.stream().filter(axis -> axis.stages().stream().anyMatch(stage ->
+                PitchTolerance.of(axis, stage, PairDetail.measuredTeeth(stage), style).isPresent()))
+                .map(axis -> "“" + style.measure().printable(axis.name()) + "” ±" + style.number(axis, axis.spec().tolerance()))
+                .toList();
+        if (!given.isEmpty()) {
+            sentences.add("± on pitches follows from the tolerance of targets in the file (" + String.join(", ", given)
+                    + "), which the stages of an axis share equally, each over the teeth that it can move by. Measure a row that "
+                    + "is off by more, and enter its pitch as a correction.");
+        }
+        grades(sentences);
+    }
+
+    private void grades(List<String> sentences) {
+        List<String> grades = new ArrayList<>();
+        forRows((label, row) -> {
+            if (row.getGrade() != null && !row.getGrade().isBlank()) {
+                grades.add(label + " " + row.getGrade().strip());
+            }
+        });
+        if (!grades.isEmpty()) {
+            sentences.add("Grades of rows as the file names them: " + String.join("; ", grades) + ".");
+        }
     }
 
     private void unstated(List<String> sentences) {

@@ -30,7 +30,32 @@ class FixtureDrawingTest {
     @Test
     void dimensionsOfTheFenceAreThoseOfItsRows() throws IOException {
         assertSays(Devices.drawn(Devices.example("cross-cut-fence")), "102.000", "3.000", "travel 96.000 (0 to 96.000)",
-                "408 teeth: 102.000", "24 teeth: 6.000", "23 × .250 = 5.750", "24 teeth: 5.760", "23 × .240 = 5.520");
+                "408 teeth: 102.000", "24 teeth: 6.000", "23 × .250 = 5.750", "24 teeth: 5.760");
+    }
+
+    /**
+     * 0.002 in shared by 2 stages is 0.001 in. The upper row needs 12 teeth of 24 on 24 and so moves by 12 either way: over 23
+     * teeth 0.001 · 23 / 12 = 0.00192 in. The rack is bought, and so carries none.
+     */
+    @Test
+    void pitchesOfPrintedRowsCarryTheirShareOfTheToleranceOfTheAxis() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.example("cross-cut-fence"));
+        assertSays(drawing, "23 × .240 = 5.520 ±.0019", "23 × .250 = 5.750");
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("the tolerance of targets in the file (“Fence” ±.002)"), texts);
+        assertTrue(texts.contains("Grades of rows as the file names them: 1 base ISO 1328-1:2013 class 10."), texts);
+    }
+
+    /** 0.05 mm of 1 stage at 19 teeth from 0, since one of 12 on 20 must mesh: over 11 teeth 0.05 · 11 / 19 = 0.02894 mm. */
+    @Test
+    void tolerancesAreRoundedDownAndNeverInvented() throws IOException {
+        Positioner device = Devices.small(temporary);
+        assertSays(Devices.drawn(device), "11 × 5 = 55");
+        assertTrue(String.join(" ", Devices.texts(Devices.drawn(device))).contains("this drawing proposes that class, the file"));
+        device.getAxes().get(0).setTolerance("0.05 mm");
+        assertSays(Devices.drawn(device), "11 × 5 = 55 ±0.028");
+        device.getAxes().get(0).setTolerance("0.001 mm");
+        assertSays(Devices.drawn(device), "11 × 5 = 55");
     }
 
     /** Module 1: π mm a tooth; 204 π = 640.8849 mm, 19 π = 59.6903 mm, 20 π = 62.8319 mm, 10 π = 31.4159 mm. */
