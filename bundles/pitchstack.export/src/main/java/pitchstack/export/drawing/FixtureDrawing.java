@@ -137,7 +137,13 @@ public final class FixtureDrawing {
     private TitleFields fields() {
         String names = axes.stream().map(AxisView::name).map(name -> "“" + name + "”").collect(Collectors.joining(", "));
         return TitleFields.of(request.positioner(), (axes.size() == 1 ? "axis " : "axes ") + names,
-                request.scale().map(StandardScale::toString).orElse("as shown"), request.date());
+                request.scale().map(StandardScale::toString).orElse("as shown"), units(), request.date());
+    }
+
+    /** Lengths along rotary axes are angles. */
+    private String units() {
+        String linear = axes.stream().allMatch(AxisView::isRotary) ? "" : style.convention().unit().symbol();
+        return axes.stream().noneMatch(AxisView::isRotary) ? linear : linear.isEmpty() ? "°" : linear + ", °";
     }
 
     private String title() {

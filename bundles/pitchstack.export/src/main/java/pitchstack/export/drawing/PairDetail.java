@@ -80,8 +80,8 @@ final class PairDetail {
         double y = drawn.top() + Pencil.HEADING + 1.2;
         double x = drawn.left() + Pencil.HEADING;
         double radius = pencil.balloon(stage.label(), x, y);
-        String shown = axis.isRotary() ? "unrolled" : scale.toString();
-        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, drawn.width() - 25), style.measure());
+        String shown = axis.isRotary() ? "unrolled, in degrees" : scale.toString();
+        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, drawn.width() - 15 - style.measure().widthMm(shown, Pencil.HEADING)), style.measure());
         pencil.text(name + ", " + shown, x + radius + 1.5, y - Pencil.HEADING / 2, Pencil.HEADING, Anchor.START);
         return pencil.part("detail-" + axis.number() + "-" + stage.number());
     }

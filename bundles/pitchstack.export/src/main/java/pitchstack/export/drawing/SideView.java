@@ -101,7 +101,7 @@ final class SideView {
 
     private String heading() {
         String broken = line.pieces().size() > 1 ? ", broken" : "";
-        String unrolled = axis.isRotary() ? "unrolled" + broken + ", 1° drawn as " + Convention.ISO.rounded(scale.factor(), 4)
+        String unrolled = axis.isRotary() ? "unrolled" + broken + ", lengths in degrees, 1° drawn as " + Convention.ISO.rounded(scale.factor(), 4)
                 + " mm" : "side view" + broken + ", " + scale;
         return style.measure().printable(axis.name()) + ": " + unrolled;
     }

@@ -79,6 +79,20 @@ class FixtureDrawingTest {
                 "47 × 1°00'01\" = 47°00'47\"");
     }
 
+    /** 360° are 180 mm of paper, half a millimetre for a degree. */
+    @Test
+    void saysThatRotaryAxesAreUnrolledAndMeasuredInDegrees() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.example("index-table"));
+        assertSays(drawing, "Table: unrolled, lengths in degrees, 1° drawn as 0.5 mm", "Degrees, unrolled, in degrees",
+                "Minutes, unrolled, in degrees", "Seconds, unrolled, in degrees", "°");
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("lengths along them are degrees of turn, not lengths on the part."), texts);
+        double[] base = drawing.parts().stream().filter(part -> part.name().equals("view-1"))
+                .flatMap(part -> part.marks().stream()).filter(mark -> mark instanceof Mark.Path path && path.pen() == Pen.OUTLINE)
+                .flatMap(mark -> ((Mark.Path) mark).points().stream()).mapToDouble(Point::x).sorted().toArray();
+        assertTrue(Math.abs(base[base.length - 1] - base[0] - 180) < 1, base[0] + " to " + base[base.length - 1]);
+    }
+
     /** ISO 53 type A, p = 2.5 π mm, so m = 2.5 mm: depth 2.25 m = 5.625, tip land 0.842856 m = 2.107, half pitch 3.927. */
     @Test
     void sectionShowsTheToothFormOfTheStandard() throws IOException {
