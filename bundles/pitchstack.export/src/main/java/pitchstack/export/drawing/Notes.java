@@ -121,8 +121,8 @@ final class Notes {
             sentences.add("Bodies whose thickness the file does not give are drawn as their parts are made, 8 modules thick.");
         }
         if (axes.stream().anyMatch(AxisView::isRotary)) {
-            sentences.add("Rotary axes are drawn unrolled: lengths along them are degrees of turn, not lengths on the part. The file "
-                    + "gives no radius, so heights and tooth depths are drawn for show.");
+            sentences.add("Rotary axes are drawn unrolled: lengths along them are degrees of turn, not lengths on the part. "
+                    + "The file gives no radius, so heights and tooth depths are drawn for show.");
         }
     }
 

@@ -81,7 +81,8 @@ final class PairDetail {
         double x = drawn.left() + Pencil.HEADING;
         double radius = pencil.balloon(stage.label(), x, y);
         String shown = axis.isRotary() ? "unrolled, in degrees" : scale.toString();
-        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, drawn.width() - 15 - style.measure().widthMm(shown, Pencil.HEADING)), style.measure());
+        double room = drawn.width() - 15 - style.measure().widthMm(shown, Pencil.HEADING);
+        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, room), style.measure());
         pencil.text(name + ", " + shown, x + radius + 1.5, y - Pencil.HEADING / 2, Pencil.HEADING, Anchor.START);
         return pencil.part("detail-" + axis.number() + "-" + stage.number());
     }

@@ -36,7 +36,8 @@ public final class Ezdxf {
                     .redirectOutput(said.toFile()).redirectError(errors.toFile()));
             if (process.waitFor() != 0) {
                 String error = Files.readString(errors);
-                throw new AssertionError(error.contains("No module named 'ezdxf'") ? ABSENT : "ezdxf cannot read the file:\n" + error);
+                throw new AssertionError(error.contains("No module named 'ezdxf'") ? ABSENT
+                        : "ezdxf cannot read the file:\n" + error);
             }
             return new Ezdxf(Files.readAllLines(said).stream().map(line -> line.split("\t", -1)).toList());
         } finally {
