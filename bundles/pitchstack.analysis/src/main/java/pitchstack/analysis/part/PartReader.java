@@ -98,6 +98,20 @@ public final class PartReader {
         }
     }
 
+    /**
+     * The sizes of a row of a linear axis before they are multiplied for a printer, with what is filled in.
+     *
+     * @throws QuantityException if the file gives a size that cannot be read, or holes for which the row has no room
+     */
+    public RowPart sizes(Axis axis, Stage stage, Side side) {
+        RowPart part = part(stage, side, Quantities.nominalPitch(stage, Quantities.scale(positioner, axis)), new ArrayList<>());
+        Optional<String> problem = part.clamping().isGiven() ? RowPlan.problem(part) : Optional.empty();
+        problem.ifPresent(why -> {
+            throw new QuantityException(why);
+        });
+        return part;
+    }
+
     private static RowReading.Refused refused(Stage stage, Side side, String why) {
         return new RowReading.Refused(stage, side, "The " + side.word() + " row of stage “" + stage.getName()
                 + "” cannot be made: " + why);

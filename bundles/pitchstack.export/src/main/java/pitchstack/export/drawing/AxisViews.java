@@ -4,14 +4,15 @@ package pitchstack.export.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import pitchstack.analysis.AxisAnalysis;
-import pitchstack.analysis.Quantities;
+import pitchstack.analysis.part.PartReader;
 import pitchstack.core.geometry.BasicRack;
+import pitchstack.core.geometry.Side;
 import pitchstack.core.geometry.ToothForm;
+import pitchstack.core.geometry.solid.RowPart;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.core.units.LengthUnit;
-import pitchstack.core.units.LinearScale;
 import pitchstack.core.units.QuantityException;
 import pitchstack.export.drawing.AxisView.Travel;
 import pitchstack.model.Axis;
@@ -21,20 +22,22 @@ import pitchstack.model.Stage;
 
 /** Sets the rows of an axis one on the other, from what the file says. */
 final class AxisViews {
-    /** How thick a part is drawn of which the file does not say it, in depths of its teeth. */
-    private static final double THICKNESS = 2.5;
-    /** The same for rings, in degrees, so that they can be seen where a whole turn is drawn. */
-    private static final double LEAST_ROTARY = 7;
+    /** How thick a ring is drawn, in depths of its teeth. */
+    private static final double RING_THICKNESS = 2.5;
+    /** The least of it, in degrees, so that it can be seen where a whole turn is drawn. */
+    private static final double LEAST_RING = 7;
 
     private final Positioner positioner;
+    private final Axis axis;
     private final int axisNumber;
     private final boolean several;
     private final AxisSpec spec;
     private final double mmPerCount;
     private boolean isThicknessStated = true;
 
-    private AxisViews(Positioner positioner, int axisNumber, boolean several, AxisSpec spec) {
+    private AxisViews(Positioner positioner, Axis axis, int axisNumber, boolean several, AxisSpec spec) {
         this.positioner = positioner;
+        this.axis = axis;
         this.axisNumber = axisNumber;
         this.several = several;
         this.spec = spec;
@@ -47,12 +50,13 @@ final class AxisViews {
      * @param number from 1, in the order of the file
      * @param several whether other axes are drawn on the same sheet
      * @param analysis of an axis without errors
+     * @throws QuantityException if the file gives a size that cannot be read or made
      */
     static AxisView of(Positioner positioner, int number, boolean several, AxisAnalysis analysis) {
-        return new AxisViews(positioner, number, several, analysis.spec()).view(analysis.axis());
+        return new AxisViews(positioner, analysis.axis(), number, several, analysis.spec()).view();
     }
 
-    private AxisView view(Axis axis) {
+    private AxisView view() {
         List<StageView> stages = new ArrayList<>();
         double reference = 0;
         double bottom = 0;
@@ -81,59 +85,37 @@ final class AxisViews {
     private StageView stage(int j, Stage stage, double reference, double bottom) {
         StageSpec numbers = spec.stages().get(j);
         double pitch = numbers.nominalPitch() * mmPerCount;
-        ToothForm tooth = tooth(stage.getToothForm(), pitch);
+        Solid lower = solid(j, stage, Side.BASE, pitch);
+        Solid upper = solid(j, stage, Side.RIDER, pitch);
         int index = numbers.rows().indices().clamp(0);
         double riderAtZero = reference - numbers.rows().rider().teeth() * pitch / 2;
-        double baseThickness = thickness(stage.getBaseRow(), tooth);
-        double pitchLine = bottom + baseThickness - tooth.floorMm();
+        double pitchLine = bottom + lower.thickness - lower.tooth.floorMm();
         // A rider tooth stands in the gap to the right of its base tooth.
         RowView base = new RowView(riderAtZero - (numbers.rows().start() + 0.5) * pitch, pitchLine, 1,
-                numbers.rows().base().teeth(), tooth, baseThickness);
-        RowView rider = new RowView(riderAtZero + index * pitch, pitchLine, -1, numbers.rows().rider().teeth(), tooth,
-                thickness(stage.getRiderRow(), tooth));
+                numbers.rows().base().teeth(), lower.tooth, lower.thickness, lower.holes);
+        RowView rider = new RowView(riderAtZero + index * pitch, pitchLine, -1, numbers.rows().rider().teeth(), upper.tooth,
+                upper.thickness, upper.holes);
         String label = several ? axisNumber + "." + (j + 1) : String.valueOf(j + 1);
         return new StageView(j + 1, label, stage, numbers, base, rider, index);
     }
 
-    private double thickness(Row row, ToothForm tooth) {
-        double stated = mm("body thickness", row.getBodyThickness());
-        isThicknessStated &= stated > 0;
-        return stated > 0 ? stated : Math.max(tooth.depthMm() * THICKNESS, spec.scale().turn() == 0 ? 0 : LEAST_ROTARY);
-    }
+    /** What of a row does not depend on where it stands. */
+    private record Solid(ToothForm tooth, double thickness, RowHoles holes) { }
 
-    private ToothForm tooth(pitchstack.model.ToothForm form, double pitch) {
-        if (form == null || spec.scale().turn() != 0) {
-            return ToothForm.of(BasicRack.A, pitch);
+    /** The row as it is made as a part; the file gives no radius for the rings of a rotary axis, which are only shown. */
+    private Solid solid(int j, Stage stage, Side side, double pitch) {
+        if (spec.scale().turn() != 0) {
+            ToothForm tooth = ToothForm.of(BasicRack.A, pitch);
+            return new Solid(tooth, Math.max(tooth.depthMm() * RING_THICKNESS, LEAST_RING), RowHoles.NONE);
         }
-        return profile(form, pitch).eased(mm("tip relief", form.getTipRelief()), mm("well", form.getWell()),
-                mm("slot", form.getSlot()));
-    }
-
-    private ToothForm profile(pitchstack.model.ToothForm form, double pitch) {
-        return switch (form.getProfile()) {
-            case ISO53_A -> ToothForm.of(BasicRack.A, pitch);
-            case ISO53_B -> ToothForm.of(BasicRack.B, pitch);
-            case ISO53_C -> ToothForm.of(BasicRack.C, pitch);
-            case ISO53_D -> ToothForm.of(BasicRack.D, pitch);
-            case OWN -> own(form, pitch);
-        };
-    }
-
-    private ToothForm own(pitchstack.model.ToothForm form, double pitch) {
-        double depth = mm("tooth depth", form.getDepth());
-        return depth == 0 ? ToothForm.of(BasicRack.A, pitch) : ToothForm.own(pitch, form.getFlankAngleDeg(), depth,
-                mm("root relief", form.getRootRelief()), mm("root fillet", form.getRootFillet()));
-    }
-
-    private double mm(String what, String quantity) {
-        if (quantity == null || quantity.isBlank()) {
-            return 0;
-        }
+        Row row = side == Side.BASE ? stage.getBaseRow() : stage.getRiderRow();
+        isThicknessStated &= row.getBodyThickness() != null && !row.getBodyThickness().isBlank();
         try {
-            return (double) new LinearScale(Quantities.unit(positioner)).parse(quantity) / LengthUnit.MM.femtometres();
+            RowPart part = new PartReader(positioner).sizes(axis, stage, side);
+            return new Solid(part.shape().form(), part.shape().bodyMm(), RowHoles.of(part));
         } catch (QuantityException e) {
-            throw new QuantityException("The " + what + " of a row on axis “" + spec.name() + "” cannot be read: "
-                    + e.getMessage());
+            String name = stage.getName() == null || stage.getName().isBlank() ? "Stage " + (j + 1) : stage.getName();
+            throw new QuantityException("“" + name + "” cannot be drawn: " + e.getMessage());
         }
     }
 }

@@ -7,7 +7,7 @@ final class CheckBar {
     static final String NAME = "check-bar";
     /** What it must measure. */
     static final double LENGTH = 100;
-    private static final double FIELD = 10;
+    private static final double FIELD = 20;
     private static final double HEIGHT = 2.5;
 
     private CheckBar() {
@@ -19,7 +19,7 @@ final class CheckBar {
             pencil.area(new Point(i * FIELD, 0), new Point((i + 1) * FIELD, 0), new Point((i + 1) * FIELD, HEIGHT),
                     new Point(i * FIELD, HEIGHT));
         }
-        // The outlines of the white fields, drawn inwards so that the bar measures 100 mm over its black ends.
+        // Both ends are black, since DXF lines have no width; the outline of the white fields is drawn inwards.
         double half = Pen.THIN.widthMm() / 2;
         pencil.box(Pen.THIN, new Box(0, 0, LENGTH, HEIGHT).inset(half));
         pencil.text("100 mm: measure this bar on the print", 0, HEIGHT + 1.5, Pencil.TEXT, Anchor.START);

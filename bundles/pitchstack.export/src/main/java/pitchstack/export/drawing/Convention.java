@@ -9,27 +9,34 @@ import pitchstack.core.units.TrueMinus;
 /** How lengths are written on a drawing (both from memory of the standards). */
 public enum Convention {
     /** Millimetres without a unit behind each number, no zeros at the end (ISO 129-1). */
-    ISO(LengthUnit.MM, 4, 0, "Dimensions in mm."),
+    ISO(LengthUnit.MM, 4, 0, 1_000, "Dimensions in mm."),
     /** Inches without a zero before the point, always with three decimals or more (ASME Y14.5). */
-    ASME(LengthUnit.INCH, 5, 3, "Unless otherwise specified, dimensions are in inches.");
+    ASME(LengthUnit.INCH, 5, 3, 10_000, "Unless otherwise specified, dimensions are in inches.");
 
     private static final int FEMTOMETRE_DIGITS = 12;
 
     private final LengthUnit unit;
     private final int most;
     private final int least;
+    private final long measured;
     private final String unitNote;
 
-    Convention(LengthUnit unit, int most, int least, String unitNote) {
+    Convention(LengthUnit unit, int most, int least, long measured, String unitNote) {
         this.unit = unit;
         this.most = most;
         this.least = least;
+        this.measured = measured;
         this.unitNote = unitNote;
     }
 
     /** The unit of all lengths. */
     public LengthUnit unit() {
         return unit;
+    }
+
+    /** The finest step of a tolerance in femtometres: a micrometre or a tenth of a thou. */
+    long finest() {
+        return unit.femtometres() / measured;
     }
 
     /** The sentence about the unit that a drawing has to have. */

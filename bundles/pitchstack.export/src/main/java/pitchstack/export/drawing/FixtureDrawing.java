@@ -42,7 +42,7 @@ public final class FixtureDrawing {
         style = new Style(measure, Quantities.unit(request.positioner()) == LengthUnit.INCH ? Convention.ASME : Convention.ISO);
         request.axes().forEach(axis -> axes.add(AxisViews.of(request.positioner(),
                 request.positioner().getAxes().indexOf(axis.axis()) + 1, request.axes().size() > 1, axis)));
-        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.base().tooth())
+        problem = axes.stream().flatMap(axis -> axis.stages().stream()).flatMap(stage -> FormProblem.of(stage.tooth())
                 .map(sentence -> "“" + stage.name() + "” cannot be drawn: " + sentence).stream()).findFirst();
         fields = fields();
         words = words();
@@ -137,7 +137,13 @@ public final class FixtureDrawing {
     private TitleFields fields() {
         String names = axes.stream().map(AxisView::name).map(name -> "“" + name + "”").collect(Collectors.joining(", "));
         return TitleFields.of(request.positioner(), (axes.size() == 1 ? "axis " : "axes ") + names,
-                request.scale().map(StandardScale::toString).orElse("as shown"), request.date());
+                request.scale().map(StandardScale::toString).orElse("as shown"), units(), request.date());
+    }
+
+    /** Lengths along rotary axes are angles. */
+    private String units() {
+        String linear = axes.stream().allMatch(AxisView::isRotary) ? "" : style.convention().unit().symbol();
+        return axes.stream().noneMatch(AxisView::isRotary) ? linear : linear.isEmpty() ? "°" : linear + ", °";
     }
 
     private String title() {
@@ -153,7 +159,7 @@ public final class FixtureDrawing {
         while (!left.isEmpty()) {
             StageView first = left.get(0);
             List<StageView> same = left.stream()
-                    .filter(stage -> axis.isRotary() || stage.base().tooth().equals(first.base().tooth())).toList();
+                    .filter(stage -> axis.isRotary() || stage.tooth().equals(first.tooth())).toList();
             sections.add(ToothSection.of(axis, same, style));
             left.removeAll(same);
         }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Positioner;
@@ -64,7 +65,9 @@ final class Notes {
                 : style.convention().unitNote()) + " All sizes hold at 20 °C (ISO 1), without pitch corrections.");
         sentences.add(drawnAt());
         sentences.add("Measure each pitch over as many teeth as its detail shows, between flanks of the same hand.");
+        tolerances(sentences);
         unstated(sentences);
+        clamping(sentences);
         printing(sentences);
         preload(sentences);
         marked(sentences);
@@ -85,13 +88,71 @@ final class Notes {
                 + "body, so each stage stands centred on the one below.";
     }
 
+    /** Where tolerances come from; ISO 2768-1 (from memory) is for sizes that carry none of their own. */
+    private void tolerances(List<String> sentences) {
+        sentences.add("Sizes without a tolerance: ISO 2768-1, medium; this drawing proposes that class, the file names none. It "
+                + "does not hold for teeth: there the pitch over many counts, not the single one.");
+        List<String> given = axes.stream().filter(axis -> axis.stages().stream().anyMatch(stage ->
+                PitchTolerance.of(axis, stage, PairDetail.measuredTeeth(stage), style).isPresent()))
+                .map(axis -> "“" + style.measure().printable(axis.name()) + "” ±" + style.number(axis, axis.spec().tolerance()))
+                .toList();
+        if (!given.isEmpty()) {
+            sentences.add("± on pitches follows from the tolerance of targets in the file (" + String.join(", ", given)
+                    + "), which the stages of an axis share equally, each over the teeth that it can move by. Measure a row that "
+                    + "is off by more, and enter its pitch as a correction.");
+        }
+        grades(sentences);
+    }
+
+    private void grades(List<String> sentences) {
+        List<String> grades = new ArrayList<>();
+        forRows((label, row) -> {
+            if (row.getGrade() != null && !row.getGrade().isBlank()) {
+                grades.add(label + " " + row.getGrade().strip());
+            }
+        });
+        if (!grades.isEmpty()) {
+            sentences.add("Grades of rows as the file names them: " + String.join("; ", grades) + ".");
+        }
+    }
+
     private void unstated(List<String> sentences) {
         if (axes.stream().anyMatch(axis -> !axis.isRotary() && !axis.isThicknessStated())) {
-            sentences.add("Heights of bodies that are not given in the file are drawn for show; do not measure them.");
+            sentences.add("Bodies whose thickness the file does not give are drawn as their parts are made, 8 modules thick.");
         }
         if (axes.stream().anyMatch(AxisView::isRotary)) {
-            sentences.add("Rotary axes are unrolled; the file gives no radius, so heights and tooth depths are drawn for show.");
+            sentences.add("Rotary axes are drawn unrolled: lengths along them are degrees of turn, not lengths on the part. "
+                    + "The file gives no radius, so heights and tooth depths are drawn for show.");
         }
+    }
+
+    /** The holes of rows, alike ones together. */
+    private void clamping(List<String> sentences) {
+        Map<String, List<String>> holes = new LinkedHashMap<>();
+        forStages((number, stage) -> {
+            forHoles(stage.base(), size -> holes.computeIfAbsent(size, rows -> new ArrayList<>()).add(number + " base"));
+            forHoles(stage.rider(), size -> holes.computeIfAbsent(size, rows -> new ArrayList<>()).add(number + " rider"));
+        });
+        if (!holes.isEmpty()) {
+            sentences.add("Clamping, through the face and evenly about the middle of the row: " + holes.entrySet().stream()
+                    .map(row -> String.join(", ", row.getValue()) + ": " + row.getKey()).collect(Collectors.joining("; ")) + ".");
+        }
+    }
+
+    private void forHoles(RowView row, Consumer<String> visit) {
+        RowHoles holes = row.holes();
+        int count = holes.fromLeft().size();
+        if (count > 0) {
+            String size = holes.isSlots() ? count + (count == 1 ? " slot " : " slots ") + mm(holes.clamping().diameterMm())
+                    + " × " + mm(holes.clamping().lengthMm())
+                    : count + (count == 1 ? " hole Ø" : " holes Ø") + mm(holes.clamping().diameterMm());
+            visit.accept(size + (count == 1 ? "" : ", " + mm(holes.clamping().spacingMm()) + " apart") + ", middle "
+                    + mm(holes.fromBack()) + " from the back");
+        }
+    }
+
+    private String mm(double mm) {
+        return style.convention().rounded(mm, 3);
     }
 
     /** Rows by set-up, in the order of the stack. */

@@ -62,7 +62,7 @@ final class PairDetail {
     }
 
     /** Over how many teeth the pitch is to be measured: all of the upper row, or tens of them up to a caliper's length. */
-    private static int measuredTeeth(StageView stage) {
+    static int measuredTeeth(StageView stage) {
         int all = stage.rider().teeth() - 1;
         int spanned = (int) (CALIPER / stage.rider().tooth().pitchMm());
         return all <= spanned ? all : spanned > 10 ? spanned / 10 * 10 : Math.max(1, spanned);
@@ -80,8 +80,9 @@ final class PairDetail {
         double y = drawn.top() + Pencil.HEADING + 1.2;
         double x = drawn.left() + Pencil.HEADING;
         double radius = pencil.balloon(stage.label(), x, y);
-        String shown = axis.isRotary() ? "unrolled" : scale.toString();
-        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, drawn.width() - 25), style.measure());
+        String shown = axis.isRotary() ? "unrolled, in degrees" : scale.toString();
+        double room = drawn.width() - 15 - style.measure().widthMm(shown, Pencil.HEADING);
+        String name = TextLines.cut(stage.name(), Pencil.HEADING, Math.max(20, room), style.measure());
         pencil.text(name + ", " + shown, x + radius + 1.5, y - Pencil.HEADING / 2, Pencil.HEADING, Anchor.START);
         return pencil.part("detail-" + axis.number() + "-" + stage.number());
     }
@@ -99,7 +100,9 @@ final class PairDetail {
         double pitchLine = rows.y(rider.pitchLine());
         if (teeth > 0) {
             dimensions.along(rows.x(rider.flank(0)), rows.x(rider.flank(teeth)), pitchLine, pitchLine, y,
-                    spanned(teeth, stage.spec().nominalPitch()), rows.x(rider.right()));
+                    spanned(teeth, stage.spec().nominalPitch())
+                            + PitchTolerance.of(axis, stage, teeth, style).map(tolerance -> " " + tolerance).orElse(""),
+                    rows.x(rider.right()));
             y += Dimensions.STEP;
         }
         dimensions.along(rows.x(rider.left()), rows.x(rider.right()), from, from, y, teeth(rider));

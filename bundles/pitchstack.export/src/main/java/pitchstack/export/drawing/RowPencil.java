@@ -3,6 +3,7 @@ package pitchstack.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchstack.core.geometry.Clamping;
 import pitchstack.core.geometry.ToothOutline;
 import pitchstack.export.drawing.BrokenLine.Piece;
 import pitchstack.export.drawing.BrokenLine.Stretch;
@@ -17,6 +18,10 @@ final class RowPencil {
     private static final double LEAST_CLEARANCE = 0.75;
     private static final double ZIGZAG = 1.4;
     private static final double BEYOND = 2;
+    /** The radius of a hole on paper below which only its centre lines are drawn, since its outline would run into a blot. */
+    private static final double LEAST_HOLE = 0.75;
+    /** How far the centre lines of a hole go beyond it. */
+    private static final double CENTRE = 1;
 
     /** In millimetres of the part: what rounding may take away at the end of a row. */
     private static final double NOTHING = 1e-9;
@@ -174,6 +179,33 @@ final class RowPencil {
                 pencil.line(Pen.CHAIN, x(from) - before, y(row.pitchLine()), x(to) + behind, y(row.pitchLine()));
             }
         }
+    }
+
+    /** Draws the holes of a row that lie wholly in a piece, with their centre lines. */
+    void holes(RowView row) {
+        Clamping clamping = row.holes().clamping();
+        double y = y(row.back() + row.up() * row.holes().fromBack());
+        for (double fromLeft : row.holes().fromLeft()) {
+            double x = row.left() + fromLeft;
+            double reach = clamping.lengthMm() / 2;
+            if (line.pieces().stream().anyMatch(piece -> piece.holds(x - reach) && piece.holds(x + reach))) {
+                hole(x(x), y, clamping.diameterMm() / 2 * line.factor(),
+                        (clamping.lengthMm() - clamping.diameterMm()) / 2 * line.factor());
+            }
+        }
+    }
+
+    private void hole(double x, double y, double radius, double straight) {
+        if (radius >= LEAST_HOLE && straight == 0) {
+            pencil.circle(Pen.OUTLINE, x, y, radius);
+        } else if (radius >= LEAST_HOLE) {
+            pencil.arc(Pen.OUTLINE, new Point(x + straight, y), radius, -90, 90);
+            pencil.arc(Pen.OUTLINE, new Point(x - straight, y), radius, 90, 270);
+            pencil.line(Pen.OUTLINE, x - straight, y - radius, x + straight, y - radius);
+            pencil.line(Pen.OUTLINE, x - straight, y + radius, x + straight, y + radius);
+        }
+        pencil.line(Pen.CHAIN, x - straight - radius - CENTRE, y, x + straight + radius + CENTRE, y);
+        pencil.line(Pen.CHAIN, x, y - radius - CENTRE, x, y + radius + CENTRE);
     }
 
     /** Draws the two lines of each break across the rows that go on behind it. */

@@ -12,8 +12,14 @@ import pitchstack.core.geometry.ToothForm;
  * @param teeth how many teeth
  * @param tooth what they look like
  * @param thickness of the solid part behind the teeth
+ * @param holes by which it is clamped
  */
-record RowView(double left, double pitchLine, int up, int teeth, ToothForm tooth, double thickness) {
+record RowView(double left, double pitchLine, int up, int teeth, ToothForm tooth, double thickness, RowHoles holes) {
+    /** A row without holes. */
+    RowView(double left, double pitchLine, int up, int teeth, ToothForm tooth, double thickness) {
+        this(left, pitchLine, up, teeth, tooth, thickness, RowHoles.NONE);
+    }
+
     /** Where it ends, half a gap behind its last tooth. */
     double right() {
         return left + teeth * tooth.pitchMm();
@@ -56,6 +62,6 @@ record RowView(double left, double pitchLine, int up, int teeth, ToothForm tooth
 
     /** The same row elsewhere. */
     RowView moved(double right) {
-        return new RowView(left + right, pitchLine, up, teeth, tooth, thickness);
+        return new RowView(left + right, pitchLine, up, teeth, tooth, thickness, holes);
     }
 }

@@ -87,10 +87,12 @@ final class SideView {
         if (!rows.isToothed()) {
             axis.stages().forEach(stage -> rows.pitchLine(stage.base()));
         }
+        axis.rows().forEach(rows::holes);
         rows.breaks(axis.rows());
         travel();
+        double end = Math.max(line.width() + 3, pencil.extent().right());
         datum();
-        overall();
+        overall(end);
         balloons();
         Box drawn = pencil.extent();
         pencil.text(heading(), drawn.left(), drawn.top() + Pencil.HEADING, Pencil.HEADING, Anchor.START);
@@ -99,7 +101,7 @@ final class SideView {
 
     private String heading() {
         String broken = line.pieces().size() > 1 ? ", broken" : "";
-        String unrolled = axis.isRotary() ? "unrolled" + broken + ", 1° drawn as " + Convention.ISO.rounded(scale.factor(), 4)
+        String unrolled = axis.isRotary() ? "unrolled" + broken + ", lengths in degrees, 1° drawn as " + Convention.ISO.rounded(scale.factor(), 4)
                 + " mm" : "side view" + broken + ", " + scale;
         return style.measure().printable(axis.name()) + ": " + unrolled;
     }
@@ -159,7 +161,8 @@ final class SideView {
         }
     }
 
-    private void overall() {
+    /** @param end to the right of which the height keeps clear of everything above the base */
+    private void overall(double end) {
         StageView lowest = axis.stages().get(0);
         long length = lowest.spec().nominalPitch() * lowest.base().teeth();
         dimensions.along(rows.x(lowest.base().left()), rows.x(lowest.base().right()), 0, 0,
@@ -167,7 +170,7 @@ final class SideView {
         if (axis.isThicknessStated() && !axis.isRotary()) {
             double away = Math.max(0, axis.high().x() - axis.reference());
             dimensions.upright(0, rows.y(axis.height()), rows.x(axis.lowest().right()),
-                    rows.x(axis.carriage().right() + away), line.width() + Dimensions.STEP + 3,
+                    rows.x(axis.carriage().right() + away), end + Dimensions.STEP,
                     style.convention().rounded(axis.height(), 2));
         }
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.export.drawing;
 
+import pitchstack.analysis.part.PartReader;
+import pitchstack.core.geometry.Side;
+import pitchstack.core.geometry.ToothForm;
 import pitchstack.core.stack.StageSpec;
 import pitchstack.model.Stage;
 
@@ -21,4 +24,8 @@ record StageView(int number, String label, Stage stage, StageSpec spec, RowView 
         return spec.name().isBlank() ? "Stage " + number : spec.name();
     }
 
+    /** Its teeth as printed; those of a bought row have neither tip relief nor wells nor slots. */
+    ToothForm tooth() {
+        return PartReader.isPrinted(stage, Side.BASE) ? base.tooth() : rider.tooth();
+    }
 }

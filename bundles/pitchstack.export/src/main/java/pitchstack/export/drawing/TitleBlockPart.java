@@ -20,16 +20,16 @@ final class TitleBlockPart {
 
     static Part of(TitleFields fields, SheetSize sheet, Projection projection, Style style) {
         TitleBlockPart part = new TitleBlockPart(style);
-        part.draw(fields, sheet, projection, style.convention());
+        part.draw(fields, sheet, projection);
         return part.pencil.part("title-block");
     }
 
-    private void draw(TitleFields fields, SheetSize sheet, Projection projection, Convention convention) {
+    private void draw(TitleFields fields, SheetSize sheet, Projection projection) {
         field("Created by", fields.creator(), 0, 3, 44, 1);
         field("Approved by", fields.approver(), 44, 3, 44, 1);
         field("Document type", TitleFields.DOCUMENT_TYPE, 88, 3, 36, 1);
         field("Scale", fields.scale(), 124, 3, 18, 1);
-        field("Unit", convention.unit().symbol(), 142, 3, 12, 1);
+        field("Unit", fields.unit(), 142, 3, 12, 1);
         box(154, 3, 26, 1);
         projection.draw(pencil, 167, 3.5 * ROW);
         field("Legal owner", fields.owner(), 0, 0, 50, 3);

@@ -17,9 +17,10 @@ import pitchstack.model.TitleBlock;
  * @param creator who drew it
  * @param approver who approved it
  * @param scale of the main view
+ * @param unit of lengths; the sign of degrees for axes that are unrolled
  */
 record TitleFields(String owner, String number, String revision, String issued, String title, String supplement,
-        String creator, String approver, String scale) {
+        String creator, String approver, String scale, String unit) {
     static final String DOCUMENT_TYPE = "Fixture drawing";
     static final String LANGUAGE = "en";
 
@@ -28,15 +29,17 @@ record TitleFields(String owner, String number, String revision, String issued, 
      *
      * @param date the date of issue where the file gives none
      */
-    static TitleFields of(Positioner positioner, String supplement, String scale, LocalDate date) {
+    static TitleFields of(Positioner positioner, String supplement, String scale, String unit,
+            LocalDate date) {
         TitleBlock block = positioner.getTitleBlock();
         if (block == null) {
-            return new TitleFields("", "", "", date.toString(), text(positioner.getTitle()), supplement, "", "", scale);
+            return new TitleFields("", "", "", date.toString(), text(positioner.getTitle()), supplement, "", "", scale,
+                    unit);
         }
         String issued = text(block.getIssued());
         return new TitleFields(text(block.getOwner()), text(block.getNumber()), text(block.getRevision()),
                 issued.isBlank() ? date.toString() : issued, text(positioner.getTitle()), supplement,
-                text(block.getCreator()), text(block.getApprover()), scale);
+                text(block.getCreator()), text(block.getApprover()), scale, unit);
     }
 
     private static String text(String text) {

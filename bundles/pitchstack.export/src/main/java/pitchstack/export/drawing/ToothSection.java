@@ -2,9 +2,12 @@
 package pitchstack.export.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import pitchstack.core.geometry.ToothForm;
+import pitchstack.model.Row;
 import pitchstack.model.ToothPattern;
 import pitchstack.model.ToothProfile;
 
@@ -30,7 +33,7 @@ final class ToothSection {
         this.axis = axis;
         this.stages = stages;
         this.style = style;
-        tooth = stages.get(0).base().tooth();
+        tooth = stages.get(0).tooth();
         scale = StandardScale.fitting(tooth.pitchMm(), LARGEST_PITCH)
                 .orElse(StandardScale.ALL.get(StandardScale.ALL.size() - 1));
         pencil = style.pencil();
@@ -130,7 +133,26 @@ final class ToothSection {
             add(facts, "well ", tooth.wellMm());
             add(facts, "slot ", tooth.slotMm());
         }
+        facts.add(faces());
         return String.join(", ", facts) + '.';
+    }
+
+    /** How wide the rows are across the travel; by row where they differ. */
+    private String faces() {
+        Map<String, List<String>> faces = new LinkedHashMap<>();
+        for (StageView stage : stages) {
+            faces.computeIfAbsent(face(stage.stage().getBaseRow()), face -> new ArrayList<>()).add(stage.label() + " base");
+            faces.computeIfAbsent(face(stage.stage().getRiderRow()), face -> new ArrayList<>()).add(stage.label() + " rider");
+        }
+        return "face width " + (faces.size() == 1 ? faces.keySet().iterator().next()
+                : faces.entrySet().stream().map(face -> face.getKey() + " (" + String.join(", ", face.getValue()) + ")")
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private String face(Row row) {
+        double mm = style.lengths().mm("face width", row.getFaceWidth(), 0);
+        String unit = axis.isRotary() ? ' ' + style.convention().unit().symbol() : "";
+        return mm > 0 ? style.convention().rounded(mm, 3) + unit : "not stated";
     }
 
     private static String profile(pitchstack.model.ToothForm form) {

@@ -73,6 +73,14 @@ final class Devices {
                 stage("Tenths", "4.9 mm", 32, 24), stage("Hundredths", "3.99 mm", 18, 16), stage("Last", "0.1 in CP", 60, 50));
     }
 
+    /** Both rows clamped, the upper one as said. */
+    static Positioner clamped(Path temporary, String clamping) throws IOException {
+        String rows = stage("Rack", "5 mm", 60, 24).replace("<baseRow ", "<baseRow faceWidth=\"20 mm\" clamping=\"holes\" ")
+                .replace("<riderRow ", "<riderRow faceWidth=\"15 mm\" bodyThickness=\"14 mm\" clamping=\"" + clamping
+                        + "\" clampDiameter=\"6 mm\" clampSpacing=\"50 mm\" ");
+        return device(temporary, "title=\"Clamped\"", "<titleBlock/>", rows);
+    }
+
     /** Names and notes as long as anybody may type them. */
     static Positioner wordy(Path temporary) throws IOException {
         return device(temporary, "title=\"" + LONG + "\"", "<titleBlock owner=\"" + LONG + "\" number=\"" + LONG

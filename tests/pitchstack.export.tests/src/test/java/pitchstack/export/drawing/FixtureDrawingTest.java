@@ -30,7 +30,32 @@ class FixtureDrawingTest {
     @Test
     void dimensionsOfTheFenceAreThoseOfItsRows() throws IOException {
         assertSays(Devices.drawn(Devices.example("cross-cut-fence")), "102.000", "3.000", "travel 96.000 (0 to 96.000)",
-                "408 teeth: 102.000", "24 teeth: 6.000", "23 × .250 = 5.750", "24 teeth: 5.760", "23 × .240 = 5.520");
+                "408 teeth: 102.000", "24 teeth: 6.000", "23 × .250 = 5.750", "24 teeth: 5.760");
+    }
+
+    /**
+     * 0.002 in shared by 2 stages is 0.001 in. The upper row needs 12 teeth of 24 on 24 and so moves by 12 either way: over 23
+     * teeth 0.001 · 23 / 12 = 0.00192 in. The rack is bought, and so carries none.
+     */
+    @Test
+    void pitchesOfPrintedRowsCarryTheirShareOfTheToleranceOfTheAxis() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.example("cross-cut-fence"));
+        assertSays(drawing, "23 × .240 = 5.520 ±.0019", "23 × .250 = 5.750");
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("the tolerance of targets in the file (“Fence” ±.002)"), texts);
+        assertTrue(texts.contains("Grades of rows as the file names them: 1 base ISO 1328-1:2013 class 10."), texts);
+    }
+
+    /** 0.05 mm of 1 stage at 19 teeth from 0, since one of 12 on 20 must mesh: over 11 teeth 0.05 · 11 / 19 = 0.02894 mm. */
+    @Test
+    void tolerancesAreRoundedDownAndNeverInvented() throws IOException {
+        Positioner device = Devices.small(temporary);
+        assertSays(Devices.drawn(device), "11 × 5 = 55");
+        assertTrue(String.join(" ", Devices.texts(Devices.drawn(device))).contains("this drawing proposes that class, the file"));
+        device.getAxes().get(0).setTolerance("0.05 mm");
+        assertSays(Devices.drawn(device), "11 × 5 = 55 ±0.028");
+        device.getAxes().get(0).setTolerance("0.001 mm");
+        assertSays(Devices.drawn(device), "11 × 5 = 55");
     }
 
     /** Module 1: π mm a tooth; 204 π = 640.8849 mm, 19 π = 59.6903 mm, 20 π = 62.8319 mm, 10 π = 31.4159 mm. */
@@ -54,12 +79,26 @@ class FixtureDrawingTest {
                 "47 × 1°00'01\" = 47°00'47\"");
     }
 
+    /** 360° are 180 mm of paper, half a millimetre for a degree. */
+    @Test
+    void saysThatRotaryAxesAreUnrolledAndMeasuredInDegrees() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.example("index-table"));
+        assertSays(drawing, "Table: unrolled, lengths in degrees, 1° drawn as 0.5 mm", "Degrees, unrolled, in degrees",
+                "Minutes, unrolled, in degrees", "Seconds, unrolled, in degrees", "°");
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("lengths along them are degrees of turn, not lengths on the part."), texts);
+        double[] base = drawing.parts().stream().filter(part -> part.name().equals("view-1"))
+                .flatMap(part -> part.marks().stream()).filter(mark -> mark instanceof Mark.Path path && path.pen() == Pen.OUTLINE)
+                .flatMap(mark -> ((Mark.Path) mark).points().stream()).mapToDouble(Point::x).sorted().toArray();
+        assertTrue(Math.abs(base[base.length - 1] - base[0] - 180) < 1, base[0] + " to " + base[base.length - 1]);
+    }
+
     /** ISO 53 type A, p = 2.5 π mm, so m = 2.5 mm: depth 2.25 m = 5.625, tip land 0.842856 m = 2.107, half pitch 3.927. */
     @Test
     void sectionShowsTheToothFormOfTheStandard() throws IOException {
         Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "module 2.5", 30, 12)
                 .replace("</stages>", "<toothForm profile=\"ISO 53 A\"/></stages>"));
-        assertSays(Devices.drawn(device), "5.625", "2.107", "3.927", "20°", "ISO 53 type A, fillet R 0.95.");
+        assertSays(Devices.drawn(device), "5.625", "2.107", "3.927", "20°", "ISO 53 type A, fillet R 0.95, face width");
     }
 
     @Test
@@ -92,8 +131,56 @@ class FixtureDrawingTest {
         Positioner device = Devices.device(temporary, "", "", Devices.stage("Rack", "5 mm", 30, 12)
                 .replace("printSetup=\"bed\"/>", "bodyThickness=\"thick\"/>"));
         Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
-        assertTrue(refused.sentence().startsWith("The body thickness of a row on axis “Slide” cannot be read: “thick”"),
+        assertTrue(refused.sentence().startsWith("“Rack” cannot be drawn: The body thickness cannot be read: “thick”"),
                 refused.sentence());
+    }
+
+    /**
+     * A rider of 24 teeth of 5 mm is 120 mm long: with 0.8 mm at either end, room for three holes of 6 mm 50 mm apart, since
+     * (118.4 − 6) / 50 is 2.2. The body is engraved above them, so they stand two lines of 0.4 mm and half their width from
+     * its back: 0.8 + 3 = 3.8 mm.
+     */
+    @Test
+    void holesStandWhereThePartHasThem() throws IOException {
+        Positioner device = Devices.clamped(temporary, "holes");
+        Drawing drawing = Devices.drawn(device);
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("1 rider: 3 holes Ø6, 50 apart, middle 3.8 from the back"), texts);
+        List<Mark.Circle> all = drawing.parts().stream().filter(part -> part.name().equals("view-1"))
+                .flatMap(part -> part.marks().stream()).filter(mark -> mark instanceof Mark.Circle circle
+                        && circle.pen() == Pen.OUTLINE).map(Mark.Circle.class::cast).toList();
+        // The base of 300 mm has (298.4 − 5.5) / 40 + 1 = 8 holes of the usual size.
+        assertEquals(8 + 3, all.size());
+        List<Mark.Circle> holes = all.subList(8, 11);
+        double scale = holes.get(0).radius() / 3;
+        assertEquals(50 * scale, holes.get(1).centre().x() - holes.get(0).centre().x(), 1e-9);
+        assertEquals(50 * scale, holes.get(2).centre().x() - holes.get(1).centre().x(), 1e-9);
+    }
+
+    /** A slot is twice as long as wide; its two ends are arcs of half its width. */
+    @Test
+    void slotsHaveRoundEnds() throws IOException {
+        Drawing drawing = Devices.drawn(Devices.clamped(temporary, "slots"));
+        String texts = String.join(" ", Devices.texts(drawing));
+        assertTrue(texts.contains("1 rider: 3 slots 6 × 12, 50 apart, middle 3.8 from the back"), texts);
+        assertEquals(6, drawing.marks().stream().filter(mark -> mark instanceof Mark.Arc arc && arc.pen() == Pen.OUTLINE).count());
+    }
+
+    @Test
+    void refusesAHoleThatHasNoRoom() throws IOException {
+        Positioner device = Devices.clamped(temporary, "holes");
+        device.getAxes().get(0).getStages().get(0).getRiderRow().setClampDiameter("13 mm");
+        Refused refused = assertInstanceOf(Refused.class, Devices.draw(device, Optional.empty()));
+        assertTrue(refused.sentence().startsWith("“Rack” cannot be drawn: A clamping hole of 13"), refused.sentence());
+    }
+
+    /** 3/4 in on every row of the fence; 12 mm on the rings, whose other lengths are degrees. */
+    @Test
+    void sectionsSayHowWideTheFaceIs() throws IOException {
+        String fence = String.join(" ", Devices.texts(Devices.drawn(Devices.example("cross-cut-fence"))));
+        assertTrue(fence.contains("face width .750."), fence);
+        String table = String.join(" ", Devices.texts(Devices.drawn(Devices.example("index-table"))));
+        assertTrue(table.contains("face width 12 mm."), table);
     }
 
     @Test

@@ -65,6 +65,8 @@ class NothingOverlapsTest {
         devices.put("smallest", Devices.smallest(temporary));
         devices.put("longest", Devices.longest(temporary));
         devices.put("six", Devices.six(temporary));
+        devices.put("holes", Devices.clamped(temporary, "holes"));
+        devices.put("slots", Devices.clamped(temporary, "slots"));
         devices.put("wordy", Devices.wordy(temporary));
         return devices;
     }

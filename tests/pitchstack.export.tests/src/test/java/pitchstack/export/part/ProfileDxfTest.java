@@ -10,16 +10,21 @@ import org.junit.jupiter.api.Test;
 import pitchstack.core.geometry.Side;
 import pitchstack.core.geometry.solid.RowSolid;
 import pitchstack.core.plan.Progress;
+import pitchstack.export.dxf.Ezdxf;
 import pitchstack.export.dxf.ReadDxf;
 import pitchstack.export.dxf.Vertex;
 
-/** Read back by a small reader of our own that knows the grammar of DXF and nothing of the writer. */
+/** Read back by a small reader of our own that knows the grammar of DXF and nothing of the writer, and by ezdxf. */
 class ProfileDxfTest {
     private static final double MODULE = SampleRows.PITCH_MM / Math.PI;
 
     private static ReadDxf read(RowSolid... rows) {
+        return new ReadDxf(text(rows));
+    }
+
+    private static String text(RowSolid... rows) {
         PartFile<RowSolid> file = SampleRows.file(rows);
-        return new ReadDxf(new String(PartFile.bytes(file, PartFormat.DXF, Progress.NONE).orElseThrow(), StandardCharsets.US_ASCII));
+        return new String(PartFile.bytes(file, PartFormat.DXF, Progress.NONE).orElseThrow(), StandardCharsets.US_ASCII);
     }
 
     @Test
@@ -100,5 +105,22 @@ class ProfileDxfTest {
         double end = profiles.get(0).vertices().stream().mapToDouble(Vertex::y).max().orElseThrow();
         double begin = profiles.get(1).vertices().stream().mapToDouble(Vertex::y).min().orElseThrow();
         assertEquals(5, begin - end, 1e-8);
+    }
+
+    @Test
+    void ezdxfReadsProfilesOfTheirLengthWithTheirFilletsAndHoles() throws Exception {
+        Ezdxf read = Ezdxf.of(text(SampleRows.small()));
+        assertEquals(List.of(), read.faults());
+        // Four teeth, as long as drawn.
+        assertEquals(4 * SampleRows.PITCH_MM, read.reach("PROFILE")[2] - read.reach("PROFILE")[0], 1e-8);
+        double[] fillets = read.bends("PROFILE");
+        assertEquals(8, fillets.length);
+        for (double radius : fillets) {
+            assertEquals(0.3 * MODULE, radius, 1e-7);
+        }
+        List<double[]> holes = read.circles("HOLES");
+        assertEquals(SampleRows.small().plan().holes().size(), holes.size());
+        holes.forEach(hole -> assertEquals(2, hole[2], 1e-9));
+        assertTrue(read.texts().contains("ALL LENGTHS ARE MILLIMETRES"), read.texts().toString());
     }
 }
