@@ -97,7 +97,8 @@ class LongWorkTest {
         }
         Files.writeString(folder.resolve("list.csv"), list);
         Files.createFile(err);
-        return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+        // Where the tests run in the background, the shell has them ignore what Ctrl+C sends.
+        return new ProcessBuilder("env", "--default-signal=INT", Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
                 System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")), "pitchstack.cli.Main",
                 "table", FENCE, "--targets", folder.resolve("list.csv").toString(), "--order", "free", "--out",
                 folder.resolve("plan.csv").toString())
