@@ -245,9 +245,11 @@ class MeasurementsTest {
         push("New S&et-up");
         hands.until("it is begun", () -> setups().size() == 1);
         push("Add &Length");
-        hands.until("it is typed", () -> !cells(spans()).isEmpty());
+        hands.until("it is typed", () -> !cells(spans()).isEmpty() && cells(spans()).get(0).isFocusControl());
+        Text drawn = cells(spans()).get(0);
         hands.stroke(SWT.TAB);
-        hands.until("the measured one is typed", () -> !cells(spans()).isEmpty());
+        hands.until("the measured one is typed", () -> cells(spans()).stream().anyMatch(cell -> cell != drawn
+                && cell.isFocusControl()));
         hands.chord(SWT.MOD1, 'a');
         hands.type("99.7");
         hands.enter(0);
