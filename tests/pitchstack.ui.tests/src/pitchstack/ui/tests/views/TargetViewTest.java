@@ -70,6 +70,7 @@ class TargetViewTest {
         awaits("2 steps lead to 10.100 mm, exactly on the target.");
         hands.picture(shell, "target-reached");
         hands.enter(0);
+        awaitApply();
         assertEquals(Setting.of(0, 0), session.analysis().current(), "one Enter only plans");
         hands.enter(0);
         awaitSetting(Setting.of(3, -1));
@@ -297,6 +298,7 @@ class TargetViewTest {
         assertTrue(hands.all(shell, Tree.class, t -> t.isVisible() && shows(t, "Second hole")).size() > 0,
                 "its properties are shown");
         hands.enter(0);
+        awaitApply();
         hands.enter(0);
         awaitSetting(Setting.of(4, 1));
         session.history().undo();
@@ -431,6 +433,12 @@ class TargetViewTest {
         String expected = String.join("\n", lines);
         hands.until("the steps are " + expected, () -> hands.all(shell, StyledText.class, t -> t.isVisible()).stream()
                 .anyMatch(t -> t.getText().replace('\u00A0', ' ').equals(expected)));
+    }
+
+    /** An answer that is still being worked out cannot be applied, by Enter either. */
+    private void awaitApply() {
+        hands.until("the answer can be applied", () -> !hands.all(shell, Button.class, b -> b.isVisible() && b.isEnabled()
+                && b.getText().equals("Apply")).isEmpty());
     }
 
     private void awaitSetting(Setting setting) {
