@@ -61,7 +61,7 @@ public final class LabelFigure extends SceneFigure {
         for (Line line : lines()) {
             graphics.setForegroundColor(line.color());
             graphics.setFont(line.font());
-            graphics.drawString(fitting(line.text(), line.font()), left + INDENT, y);
+            graphics.drawString(fitting(line.text(), line.font(), Mapping.GUTTER - INDENT - BAR), left + INDENT, y);
             y += height(line.font());
         }
     }
@@ -91,18 +91,5 @@ public final class LabelFigure extends SceneFigure {
             }
         }
         return Stream.of(name, facts, value, range, wear).filter(kept::contains).toList();
-    }
-
-    /** The text, cut with an ellipsis where it is too long; the tooltip has all of it. */
-    private static String fitting(String text, Font font) {
-        int room = Mapping.GUTTER - INDENT - BAR;
-        if (width(text, font) <= room) {
-            return text;
-        }
-        int kept = text.length();
-        while (kept > 1 && width(text.substring(0, kept) + "…", font) > room) {
-            kept--;
-        }
-        return text.substring(0, kept) + "…";
     }
 }

@@ -97,7 +97,8 @@ public final class RulerFigure extends SceneFigure {
         }
         graphics.drawString(title, x, getBounds().y + 3);
         graphics.setFont(look().small());
-        graphics.drawString(dots.thinned() ? "dots: in reach, thinned out" : "dots: every position in reach", x,
+        String words = dots.thinned() ? "dots: in reach, thinned out" : "dots: every position in reach";
+        graphics.drawString(fitting(words, look().small(), Mapping.GUTTER - 2 * TITLE_LEFT), x,
                 foot - height(look().small()) - 3);
     }
 

@@ -62,6 +62,18 @@ public abstract class SceneFigure extends Figure {
         return new Extent(clip.x, clip.right());
     }
 
+    /** A text, cut with an ellipsis where it is wider than there is room. */
+    static String fitting(String text, Font font, int room) {
+        if (width(text, font) <= room) {
+            return text;
+        }
+        int kept = text.length();
+        while (kept > 1 && width(text.substring(0, kept) + "…", font) > room) {
+            kept--;
+        }
+        return text.substring(0, kept) + "…";
+    }
+
     static int width(String text, Font font) {
         return FigureUtilities.getTextExtents(text, font).width;
     }

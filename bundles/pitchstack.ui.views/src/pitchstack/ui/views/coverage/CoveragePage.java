@@ -4,6 +4,7 @@ package pitchstack.ui.views.coverage;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -23,6 +24,7 @@ final class CoveragePage {
     private static final int NARROW = 60;
     private static final int LEAST_STRIP_HEIGHT = 60;
 
+    private final ScrolledComposite scroll;
     private final Composite page;
     private final Text tolerance;
     private final Legend legend;
@@ -33,7 +35,11 @@ final class CoveragePage {
     private Runnable stopped = () -> { };
 
     CoveragePage(Composite parent) {
-        page = new Composite(parent, SWT.NONE);
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        page = new Composite(scroll, SWT.NONE);
+        scroll.setContent(page);
         GridLayoutFactory.swtDefaults().margins(MARGIN, MARGIN / 2).spacing(MARGIN, MARGIN / 2).numColumns(COLUMNS)
                 .applyTo(page);
         new Label(page, SWT.NONE).setText("Tolerance");
@@ -42,7 +48,8 @@ final class CoveragePage {
         Accessibles.name(tolerance, "Tolerance");
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(tolerance);
         legend = new Legend(page);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).grab(true, false).applyTo(legend.control());
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(NARROW, SWT.DEFAULT)
+                .applyTo(legend.control());
         bad = new Notice(page, ISharedImages.IMG_OBJS_ERROR_TSK, COLUMNS);
         busy = new Busy(page, COLUMNS, "Working out what is reached; Escape stops it", () -> stopped.run());
         figures = new Label(page, SWT.WRAP);
@@ -50,10 +57,17 @@ final class CoveragePage {
         strip = new StripCanvas(page);
         GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).hint(NARROW, LEAST_STRIP_HEIGHT)
                 .applyTo(strip.control());
+        scroll.addListener(SWT.Resize, e -> layout());
     }
 
     Control control() {
-        return page;
+        return scroll;
+    }
+
+    /** In a low view with large letters the strip keeps its height, and the page scrolls. */
+    private void layout() {
+        page.layout();
+        scroll.setMinHeight(page.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
     }
 
     StripCanvas strip() {
@@ -113,12 +127,12 @@ final class CoveragePage {
     void say(String sentence, String more) {
         figures.setToolTipText(more);
         figures.setText(sentence.replace("&", "&&"));
-        page.layout();
+        layout();
     }
 
     /** Says what is wrong with the tolerance, or nothing. */
     void problem(String sentence) {
         bad.say(sentence);
-        page.layout();
+        layout();
     }
 }
