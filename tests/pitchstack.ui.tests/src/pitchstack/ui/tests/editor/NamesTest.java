@@ -83,8 +83,8 @@ class NamesTest {
         assertOffered(editor, rack, ofStage, Set.of("Delete"));
         assertOffered(editor, rack.getBaseRow(), ofStage, Set.of("Lengthen Row by a Tooth", "Shorten Row by a Tooth"));
         assertOffered(editor, rack.getBaseRow().getWorn().get(0), ofStage, Set.of("Delete"));
-        assertOffered(editor, axis.getTargets().get(0), Set.of("Place", "Add Stage Above", "Duplicate", "Move Up", "Move Down"),
-                Set.of("Delete"));
+        assertOffered(editor, axis.getTargets().get(0), Set.of("Place", "Add Stage Above", "Duplicate", "Move Up", "Move Down",
+                "Cut", "Copy"), Set.of("Delete"));
     }
 
     private static void assertOffered(IEditorPart editor, Object element, Set<String> usual, Set<String> more) {
@@ -119,8 +119,9 @@ class NamesTest {
         assertTrue(names.stream().anyMatch(name -> name.equals("Base row of Rack, 100 teeth")), names.toString());
         assertTrue(names.stream().anyMatch(name -> name.equals("barred, teeth 60 to 61")), names.toString());
         assertFalse(names.stream().anyMatch(String::isBlank), names.toString());
-        // The canvas, which stands for the axis, two stages of two rows each, and the barred teeth.
-        assertEquals(1 + 2 + 4 + 1, names.size(), names.toString());
+        assertTrue(names.contains("Position 0, with the datum at 0.000 mm"), names.toString());
+        // The canvas, which stands for the axis, two stages of two rows each, the barred teeth, and position 0.
+        assertEquals(1 + 2 + 4 + 1 + 1, names.size(), names.toString());
     }
 
     private static void collect(Accessible canvas, int child, List<String> names) {
