@@ -17,7 +17,7 @@ import pitchstack.model.WornRange;
 
 /**
  * A target or marked teeth as a line of text, to be copied within a document or to another. The fields are parted by tabs:
- * {@code target}, name, position, tolerance, note; or {@code worn} or {@code barred}, first tooth, last tooth, note. A position
+ * {@code target}, name, position, tolerance, note, tolerance of its axis; or {@code worn} or {@code barred}, first tooth, last tooth, note. A position
  * has its unit, so that it stays the same in a file of another unit.
  */
 public final class MarkText {
@@ -47,8 +47,9 @@ public final class MarkText {
 
     /** A target as text. */
     public static String of(Target target, Scale scale) {
+        String usual = target.eContainer() instanceof Axis axis ? withUnit(axis.getTolerance(), scale) : null;
         return line(TARGET, target.getName(), withUnit(target.getPosition(), scale), withUnit(target.getTolerance(), scale),
-                target.getNote());
+                target.getNote(), usual);
     }
 
     /** Marked teeth as text. */
@@ -116,6 +117,8 @@ public final class MarkText {
             if (!field(fields, 3).isEmpty()) {
                 scale.parse(fields[3]);
                 target.setTolerance(fields[3]);
+            } else if (isOther(field(fields, 5), axis, scale)) {
+                target.setTolerance(fields[5]);
             }
         } catch (QuantityException notHere) {
             return new Refused("The copied target does not fit on “" + axis.getName() + "”: " + notHere.getMessage());
@@ -123,6 +126,11 @@ public final class MarkText {
         String called = target.getName() == null ? "" : " “" + target.getName() + "”";
         return new Fits(new AddTargets(axis, axis.getTargets().size(), List.of(target), "Paste target" + called),
                 axis.getTargets());
+    }
+
+    /** Whether a target without a tolerance of its own had another on its axis than it would have here. */
+    private static boolean isOther(String usual, Axis axis, Scale scale) throws QuantityException {
+        return !usual.isEmpty() && (axis.getTolerance() == null || scale.parse(usual) != scale.parse(axis.getTolerance()));
     }
 
     private static String orNull(String field) {

@@ -3,6 +3,7 @@ package pitchstack.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -63,6 +64,19 @@ class MarkTextTest {
         assertEquals("Paste target “slot”", millimetres.history().getUndoCommand().getLabel());
         millimetres.history().undo();
         assertEquals(List.of(), millimetres.axis().getTargets());
+    }
+
+    /** What counts as reached must not grow on the way. */
+    @Test
+    void givesATargetTheToleranceOfTheAxisItComesFromWhereThatIsAnother() {
+        millimetres.axis().setTolerance("0.025 mm");
+        inches.axis().setTolerance("0.002 in");
+        Target own = target("50.8", null);
+        millimetres.axis().getTargets().add(own);
+        assertEquals("0.025 mm", pasted(copied(own, millimetres), inches).getTolerance());
+        assertNull(pasted(copied(own, millimetres), millimetres).getTolerance(), "the axis says the same");
+        inches.axis().setTolerance("25 um");
+        assertNull(pasted(copied(own, millimetres), inches).getTolerance(), "the same length");
     }
 
     @Test
