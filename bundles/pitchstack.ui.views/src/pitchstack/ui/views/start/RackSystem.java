@@ -48,8 +48,10 @@ enum RackSystem {
         return example;
     }
 
-    /** The pitch as a file states it. */
+    /** The pitch as a file states it; what ends in a letter has its unit already. */
     String pitch(String number) {
-        return this == NONE ? "" : before + number.strip() + after;
+        String typed = number.strip();
+        boolean whole = !typed.isEmpty() && Character.isLetter(typed.charAt(typed.length() - 1));
+        return this == NONE ? "" : whole ? typed : before + typed + after;
     }
 }

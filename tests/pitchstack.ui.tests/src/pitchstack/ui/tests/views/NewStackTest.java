@@ -99,6 +99,9 @@ class NewStackTest {
             type(dialog, "Travel", "96");
             type(dialog, "Finest step", "0.010");
             choose(dialog, "circular pitch");
+            type(dialog, "Its pitch", "1/4 in");
+            hands.until("a unit is taken as it is typed", () -> hands.the(dialog, Button.class,
+                    b -> b.getText().replace("&", "").startsWith("Next")).isEnabled());
             type(dialog, "Its pitch", "1/4");
             hands.picture(dialog, "design-wishes");
             press(dialog, "Next");
