@@ -30,6 +30,7 @@ public final class LabelFigure extends SceneFigure {
     private static final int INDENT = 14;
     private static final int BAR = 5;
     private static final int ABOVE = 5;
+    private static final int ROOM = Mapping.GUTTER - INDENT - BAR;
 
     private Words words = new Words("", "", "", "", "", Optional.empty());
 
@@ -61,7 +62,7 @@ public final class LabelFigure extends SceneFigure {
         for (Line line : lines()) {
             graphics.setForegroundColor(line.color());
             graphics.setFont(line.font());
-            graphics.drawString(fitting(line.text(), line.font(), Mapping.GUTTER - INDENT - BAR), left + INDENT, y);
+            graphics.drawString(fitting(line.text(), line.font(), ROOM), left + INDENT, y);
             y += height(line.font());
         }
     }
@@ -73,9 +74,18 @@ public final class LabelFigure extends SceneFigure {
                 line == 0 ? name : height(look().plain()));
     }
 
+    /** Name and number on one line, of which the name is cut. */
+    private String together(String name, String value) {
+        String number = " " + value;
+        return fitting(name, look().bold(), ROOM - width(number, look().bold())) + number;
+    }
+
     private record Line(String text, Font font, Color color) { }
 
-    /** What there is room for, in the order in which it stands; in a low label the facts and the range go first. */
+    /**
+     * What there is room for, in the order in which it stands; in a low label the facts and the range go first, and in
+     * the lowest the number stands beside the name.
+     */
     private List<Line> lines() {
         Line name = new Line(words.name(), look().bold(), look().ink());
         Line facts = new Line(words.facts(), look().plain(), look().softInk());
@@ -89,6 +99,9 @@ public final class LabelFigure extends SceneFigure {
                 kept.add(line);
                 free -= height(line.font());
             }
+        }
+        if (!kept.contains(value) && !words.value().isEmpty()) {
+            return List.of(new Line(together(words.name(), words.value()), look().bold(), look().ink()));
         }
         return Stream.of(name, facts, value, range, wear).filter(kept::contains).toList();
     }

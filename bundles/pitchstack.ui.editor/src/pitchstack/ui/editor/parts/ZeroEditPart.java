@@ -66,7 +66,9 @@ final class ZeroEditPart extends SpokenEditPart implements Tipped, Sliding {
 
     @Override
     public String dragged(String at) {
-        return at + " becomes 0";
+        int targets = zero().axis().getTargets().size();
+        return at + " becomes 0" + (targets == 0 ? "" : targets == 1 ? "; the target keeps its number"
+                : "; the " + targets + " targets keep their numbers");
     }
 
     @Override

@@ -251,7 +251,7 @@ class RulerMarksTest {
         int stop = on(400).x;
         Point to = on(100);
         drag(on(0), to);
-        assertTrue(says("100.000 mm becomes 0"), "the value while it is dragged");
+        assertTrue(says("100.000 mm becomes 0; the target keeps its number"), "the value while it is dragged");
         assertEquals("0", session.axis().getDatum(), "the document changes at the end only");
         Desk.release(to.x, to.y);
         assertEquals(List.of("-100.000 mm", "-200.000 mm", "300.000 mm", "203 mm"), List.of(session.axis().getDatum(),
