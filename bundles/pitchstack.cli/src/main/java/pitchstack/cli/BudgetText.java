@@ -73,6 +73,7 @@ final class BudgetText {
             table.add(left == 1 ? "1 smaller one" : left + " smaller ones", size(rest), share(restShare), "", "", "", "");
         }
         table.write(out);
+        figures.sharing().ifPresent(out::println);
     }
 
     private void writeAssumptions() {

@@ -57,6 +57,7 @@ record BudgetWords(Sizes sizes) {
         chosen.ifPresent(line -> words.append(line.name() + ". " + numbers(line) + " " + line.model() + "\n\n"));
         words.append("How they are combined. ").append(String.format(Locale.ROOT, LAW, result.factor(),
                 freedom(result.degreesOfFreedom())));
+        figures.sharing().ifPresent(sentence -> words.append(' ').append(sentence));
         add(words, "What stands behind each line.", models(figures));
         add(words, "What was assumed, as the file does not say.", looked.budget().reading().assumptions());
         add(words, "What could not be read, and was left out.", looked.budget().reading().unreadable());

@@ -2,6 +2,7 @@
 package pitchstack.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonElement;
@@ -17,6 +18,7 @@ class BudgetTest {
      * A rack known to 10 ppm under a printed row known to 200 ppm, seats of 5 µm each (√40 flanks of 31.6 µm), teeth without
      * scatter, ±2 K: the machine of the hand example.
      */
+    private static final String PLATE = "../../bundles/pitchstack.help/examples/slide-plate.pitchstack";
     private static final String MACHINE = StackTexts.positioner("mm", StackTexts.axis("Slide", "linear",
             row("Rack", "bought", "5 mm", 200, 0, "steel", 10) + row("Fine", "printed", "4.9 mm", 60, 10, "PLA", 200)));
 
@@ -86,6 +88,14 @@ class BudgetTest {
         assertEquals(2, out.code());
         assertTrue(out.err().startsWith("pitchstack: --at: 0.050 mm is not reached within 0.000 mm; the nearest positions are 0.000 mm"
                 + " and 0.100 mm."), out.err());
+    }
+
+    /** The two rows of a fine pair are of one print; the rack and a row alone share nothing with anything. */
+    @Test
+    void saysWhereSharesCountWhatRowsHaveInCommon() throws Exception {
+        String common = "their shares count what they have in common";
+        assertTrue(CommandRun.of("budget", PLATE, "--worst").out().contains(common));
+        assertFalse(CommandRun.of("budget", machine(), "--setting", "122,27").out().contains(common));
     }
 
     @Test
