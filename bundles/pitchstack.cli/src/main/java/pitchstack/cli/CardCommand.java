@@ -101,6 +101,9 @@ final class CardCommand implements Callable<Integer> {
         int targets = card.entries().size();
         answers.out().println("Written: " + to.path() + ", " + targets + (targets == 1 ? " target" : " targets")
                 + (leftOut == 0 ? "" : ", " + leftOut + " of them left out; the card says why") + ", " + bytes + " bytes");
+        card.entries().stream().filter(entry -> entry.way().isEmpty()).forEach(entry -> answers.out().println("Left out: "
+                + (entry.name() == null || entry.name().isBlank() ? "" : "“" + entry.name() + "”: ")
+                + entry.whyNot()));
         stops.unread().forEach(answers.out()::println);
     }
 }

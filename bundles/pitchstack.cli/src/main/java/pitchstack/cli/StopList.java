@@ -22,7 +22,7 @@ record StopList(List<Stop> stops, List<String> unread, int bad) {
     static StopList inFile(AxisAnalysis analysis) throws BadInputException {
         TargetStops targets = TargetStops.of(analysis);
         return new StopList(targets.stops(), targets.unread(), targets.unread().size()).orRefuse("Axis “"
-                + analysis.spec().name() + "” has no targets in the file; name a list with --targets.");
+                + analysis.spec().name() + "” has no targets in the file; save some in the window, or name a list with --targets.");
     }
 
     /** The targets of a list. */

@@ -109,8 +109,8 @@ class BadInputTest {
             coverage like --bar Rack:base:1  | --bar: “Rack:base:1” names several stages; write the number of one: 1 “Rack”, 2 “Rack”.
             coverage good --targets list.csv | --targets shows what marks cost a list; name the teeth with --bar or --wear.
             coverage good --bar 1:base:1 --targets none.csv | --targets: there is no file “none.csv”.
-            table good                       | Axis “Slide” has no targets in the file; name a list with --targets.
-            wear good                        | Axis “Slide” has no targets in the file; name a list with --targets.
+            table good                       | Axis “Slide” has no targets in the file; save some in the window, or name a list with --targets.
+            wear good                        | Axis “Slide” has no targets in the file; save some in the window, or name a list with --targets.
             wear missing                     | missing: there is no such file.
             wear                             | Missing required parameter: 'FILE'. See pitchstack wear --help
             coverage                         | Missing required parameter: 'FILE'. See pitchstack coverage --help

@@ -36,6 +36,7 @@ class CardTest {
         Path file = folder.resolve("fence.csv");
         CommandRun run = card(file);
         assertTrue(run.out().startsWith("Written: " + file + ", 13 targets, 2 of them left out; the card says why, "), run.out());
+        assertTrue(run.out().contains("\nLeft out: “Beam”: 98.000 in is beyond the travel"), run.out());
         String json = card(file, "--force", "--json", "--date", "2026-02-03").out();
         assertTrue(json.contains("\"format\":\"csv\",\"date\":\"2026-02-03\",\"targets\":13,\"leftOut\":2,\"bytes\":"), json);
     }

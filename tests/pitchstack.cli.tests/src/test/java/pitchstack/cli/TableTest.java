@@ -108,7 +108,8 @@ class TableTest {
 
     @Test
     void refusesListsThatCannotBeUsed() throws Exception {
-        assertRefused("Axis “Slide” has no targets in the file; name a list with --targets.", table());
+        assertRefused("Axis “Slide” has no targets in the file; save some in the window, or name a list with --targets.",
+                table());
         assertRefused("--targets: there is no file “none.csv”.", table("--targets", "none.csv"));
         assertRefused("--order: “back” is not known; write given, free, one-by-one or from-start.",
                 table("--targets", list.toString(), "--order", "back"));
