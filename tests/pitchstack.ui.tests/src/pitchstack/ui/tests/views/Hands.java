@@ -42,13 +42,18 @@ public final class Hands {
         long end = System.currentTimeMillis() + PATIENCE_MS;
         while (!so.getAsBoolean()) {
             if (System.currentTimeMillis() > end) {
-                picture(display.getShells()[0], "in-vain-" + what.replaceAll("\\W+", "-"));
+                picture(inFront(), "in-vain-" + what.replaceAll("\\W+", "-"));
                 fail("waited in vain until " + what);
             }
             if (!display.readAndDispatch()) {
                 pause();
             }
         }
+    }
+
+    /** The program keeps windows that are never seen, too. */
+    private Shell inFront() {
+        return Arrays.stream(display.getShells()).filter(Shell::isVisible).findFirst().orElseGet(() -> display.getShells()[0]);
     }
 
     /** Lets the window work off what is waiting. */

@@ -244,6 +244,7 @@ class MeasurementsTest {
         page("Print Scale");
         push("New S&et-up");
         hands.until("it is begun", () -> setups().size() == 1);
+        hands.focus(hands.the(shell, Button.class, b -> b.getText().equals("Add &Length")));
         push("Add &Length");
         hands.until("it is typed", () -> !cells(spans()).isEmpty() && cells(spans()).get(0).isFocusControl());
         Text drawn = cells(spans()).get(0);
