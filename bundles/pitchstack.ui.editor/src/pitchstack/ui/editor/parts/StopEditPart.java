@@ -3,9 +3,6 @@ package pitchstack.ui.editor.parts;
 
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
-import org.eclipse.gef.DragTracker;
-import org.eclipse.gef.EditPolicy;
-import org.eclipse.gef.Request;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.edit.Edit;
@@ -14,12 +11,9 @@ import pitchstack.ui.editor.figures.StopFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A stop, a block on the ruler that can be moved along it. */
-public final class StopEditPart extends SpokenEditPart implements Tipped, Sliding {
-    private final SideView view;
-
+public final class StopEditPart extends SlidingEditPart {
     StopEditPart(StopMark stop, SideView view) {
-        this.view = view;
-        setModel(stop);
+        super(stop, view);
     }
 
     /** The stop. */
@@ -32,27 +26,12 @@ public final class StopEditPart extends SpokenEditPart implements Tipped, Slidin
     }
 
     private AxisSpec spec() {
-        return view.session().analysis(stop().axis()).spec();
+        return view().session().analysis(stop().axis()).spec();
     }
 
     @Override
     protected IFigure createFigure() {
-        return new StopFigure(view.look(), stop().high());
-    }
-
-    @Override
-    protected void createEditPolicies() {
-        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(drawn()::setSelected));
-    }
-
-    @Override
-    public DragTracker getDragTracker(Request request) {
-        return new SlideTracker(this, view);
-    }
-
-    @Override
-    String spoken() {
-        return tip();
+        return new StopFigure(view().look(), stop().high());
     }
 
     @Override
@@ -85,7 +64,7 @@ public final class StopEditPart extends SpokenEditPart implements Tipped, Slidin
 
     @Override
     public void showAt(long position) {
-        drawn().show(view.scene(), position);
+        drawn().show(view().scene(), position);
     }
 
     @Override

@@ -3,9 +3,6 @@ package pitchstack.ui.editor.parts;
 
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
-import org.eclipse.gef.DragTracker;
-import org.eclipse.gef.EditPolicy;
-import org.eclipse.gef.Request;
 import pitchstack.core.units.QuantityException;
 import pitchstack.core.units.Scale;
 import pitchstack.edit.Edit;
@@ -16,12 +13,9 @@ import pitchstack.ui.editor.figures.TargetFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** A target, marked on the ruler. */
-public final class TargetEditPart extends SpokenEditPart implements Tipped, Sliding {
-    private final SideView view;
-
+public final class TargetEditPart extends SlidingEditPart {
     TargetEditPart(Target target, SideView view) {
-        this.view = view;
-        setModel(target);
+        super(target, view);
     }
 
     private Target target() {
@@ -34,22 +28,7 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped, Slid
 
     @Override
     protected IFigure createFigure() {
-        return new TargetFigure(view.look());
-    }
-
-    @Override
-    protected void createEditPolicies() {
-        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(drawn()::setSelected));
-    }
-
-    @Override
-    public DragTracker getDragTracker(Request request) {
-        return new SlideTracker(this, view);
-    }
-
-    @Override
-    String spoken() {
-        return tip();
+        return new TargetFigure(view().look());
     }
 
     @Override
@@ -67,7 +46,7 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped, Slid
     }
 
     private Scale scale() {
-        return view.session().analysis((Axis) target().eContainer()).spec().scale();
+        return view().session().analysis((Axis) target().eContainer()).spec().scale();
     }
 
     @Override
@@ -92,7 +71,7 @@ public final class TargetEditPart extends SpokenEditPart implements Tipped, Slid
 
     @Override
     public void showAt(long position) {
-        drawn().show(view.scene(), view.scene().place(position));
+        drawn().show(view().scene(), view().scene().place(position));
     }
 
     @Override

@@ -3,9 +3,6 @@ package pitchstack.ui.editor.parts;
 
 import java.util.OptionalLong;
 import org.eclipse.draw2d.IFigure;
-import org.eclipse.gef.DragTracker;
-import org.eclipse.gef.EditPolicy;
-import org.eclipse.gef.Request;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.units.TrueMinus;
 import pitchstack.edit.Edit;
@@ -14,12 +11,9 @@ import pitchstack.ui.editor.figures.ZeroFigure;
 import pitchstack.ui.editor.places.Scene;
 
 /** Position 0, marked on the ruler. Moved along it, it makes another place of the device position 0. */
-final class ZeroEditPart extends SpokenEditPart implements Tipped, Sliding {
-    private final SideView view;
-
+final class ZeroEditPart extends SlidingEditPart {
     ZeroEditPart(ZeroMark zero, SideView view) {
-        this.view = view;
-        setModel(zero);
+        super(zero, view);
     }
 
     private ZeroMark zero() {
@@ -31,27 +25,12 @@ final class ZeroEditPart extends SpokenEditPart implements Tipped, Sliding {
     }
 
     private AxisSpec spec() {
-        return view.session().analysis(zero().axis()).spec();
+        return view().session().analysis(zero().axis()).spec();
     }
 
     @Override
     protected IFigure createFigure() {
-        return new ZeroFigure(view.look());
-    }
-
-    @Override
-    protected void createEditPolicies() {
-        installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, new ShowSelection(drawn()::setSelected));
-    }
-
-    @Override
-    public DragTracker getDragTracker(Request request) {
-        return new SlideTracker(this, view);
-    }
-
-    @Override
-    String spoken() {
-        return tip();
+        return new ZeroFigure(view().look());
     }
 
     @Override
@@ -88,7 +67,7 @@ final class ZeroEditPart extends SpokenEditPart implements Tipped, Sliding {
 
     @Override
     public void showAt(long position) {
-        show(view.scene(), position);
+        show(view().scene(), position);
     }
 
     @Override
