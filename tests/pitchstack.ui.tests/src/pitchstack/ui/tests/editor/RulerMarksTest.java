@@ -25,6 +25,7 @@ import pitchstack.model.PitchstackFactory;
 import pitchstack.model.Positioner;
 import pitchstack.model.Target;
 import pitchstack.ui.editor.places.Bands;
+import pitchstack.ui.editor.places.Mapping;
 
 /** Position 0, targets and stops moved along the ruler. Fitted, 300 mm is at a small tick; rack teeth are 5 mm, fine ones 4.9 mm. */
 class RulerMarksTest {
@@ -116,22 +117,23 @@ class RulerMarksTest {
         Desk.key('m', 0, 'm');
         Desk.key('m', 0, 'm');
         assertEquals(target(), Desk.selected(), "low stop, position 0, target, high stop");
+        // However wide the window is: what is under the pointer stays there, far enough from the sides not to scroll on.
+        int about = on(203).x;
+        assertTrue(about > Mapping.GUTTER + 100 && about < Desk.canvas().getSize().x - 100, "at " + about);
         for (int i = 0; i < 40; i++) {
-            Desk.wheel(Desk.canvas().getSize().x / 2 + 106, 100, 1, SWT.MOD1);
+            Desk.wheel(about, 100, 1, SWT.MOD1);
         }
-        Desk.key('M', SWT.SHIFT, 'M');
-        Desk.key('m', 0, 'm');
-        // Now its diamond is near the middle; 4.9 mm are 240 pixels.
         Desk.until("every position is marked", () -> {
-            Desk.mouse(SWT.MouseMove, Desk.canvas().getSize().x / 2 + 60, 8, 0, 0);
+            Desk.mouse(SWT.MouseMove, about + 60, 8, 0, 0);
             return String.valueOf(Desk.canvas().getToolTipText()).startsWith("Dots mark every position in sight");
         });
         Point at = diamond();
+        // 4.9 mm are 240 pixels at most.
         int off = (int) Math.round(0.19 * 240 / 4.9);
         Desk.press(at.x, at.y);
         Desk.dragTo(at.x + 20, at.y);
         Desk.dragTo(at.x + off, at.y);
-        assertTrue(says("203.200 mm, in reach"));
+        assertTrue(says("203.200 mm, in reach"), () -> "dragged from " + at + " of " + Desk.canvas().getSize());
         Desk.release(at.x + off, at.y);
         assertEquals("203.200 mm", target().getPosition());
     }
