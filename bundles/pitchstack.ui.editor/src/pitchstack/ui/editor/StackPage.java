@@ -160,7 +160,8 @@ public final class StackPage {
         if (playback != null && playback.isPlaying()) {
             return playback.words();
         }
-        String position = "Carriage of " + session.axis().getName() + " at " + view().position();
+        boolean only = session.positioner().getAxes().size() == 1;
+        String position = (only ? "Carriage" : "Axis " + session.axis().getName() + ", carriage") + " at " + view().position();
         return viewer.selectedElement().flatMap(Elements::stage)
                 .map(stage -> position + "; " + new StageWords(stage,
                         session.analysis().spec().stages().get(Elements.number(stage)).rows(),

@@ -7,7 +7,6 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
-import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Mapping;
@@ -23,7 +22,6 @@ public final class AxisFigure extends Figure {
     private final Figure marks = new Stages();
     private final StageFigure base;
     private final RulerFigure ruler;
-    private final GhostFigure ghost;
     private Scene scene;
 
     /** An axis without stages. */
@@ -31,10 +29,8 @@ public final class AxisFigure extends Figure {
         this.look = look;
         base = new StageFigure(look);
         ruler = new RulerFigure(look);
-        ghost = new GhostFigure(look);
         add(base);
         add(stages);
-        add(ghost);
         add(ruler);
         add(marks);
     }
@@ -69,15 +65,6 @@ public final class AxisFigure extends Figure {
      */
     public void point(OptionalDouble place, String words) {
         ruler.point(place, words);
-    }
-
-    /**
-     * Shows where the bodies would stand after a proposed move.
-     *
-     * @param there the places after it, or {@code null} for no move
-     */
-    public void showMove(Scene shown, AxisPlaces there) {
-        ghost.show(shown, there);
     }
 
     /** Marks on the ruler the positions that can be reached, as offsets from a place. */

@@ -7,24 +7,27 @@ import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Scene;
 
-/** Where the bodies would stand after a proposed move: dashed outlines over the drawing. It never takes a click. */
-public final class GhostFigure extends SceneFigure {
+/** Where a body would stand after a proposed move: a dashed outline over the drawing. It never takes a click. */
+final class GhostFigure extends SceneFigure {
     private AxisPlaces planned;
+    private int body;
 
     /** No ghost yet. */
-    public GhostFigure(Look look) {
+    GhostFigure(Look look) {
         super(look);
     }
 
     /**
-     * Shows where the bodies would stand.
+     * Shows where a body would stand.
      *
+     * @param number the body, 0 being the base
      * @param there the places after the move, or {@code null} for no move
      */
-    public void show(Scene scene, AxisPlaces there) {
+    void show(Scene scene, int number, AxisPlaces there) {
         planned = there;
+        body = number;
         Extent open = scene.open();
-        show(scene, whole(open.from()), scene.top(), whole(open.length()), scene.height());
+        show(scene, whole(open.from()), scene.bands().stageTop(number - 1), whole(open.length()), scene.bands().body());
     }
 
     @Override
@@ -37,22 +40,20 @@ public final class GhostFigure extends SceneFigure {
         if (planned == null || planned.bodies().size() != scene().places().bodies().size()) {
             return;
         }
+        Extent there = planned.bodies().get(body).extent();
+        if (Math.abs(there.from() - scene().places().bodies().get(body).extent().from())
+                * scene().mapping().pxPerCount() < 1) {
+            return;
+        }
         graphics.setForegroundColor(look().mark());
         graphics.setLineStyle(Graphics.LINE_DASH);
         graphics.setLineWidth(2);
-        for (int body = 1; body < planned.bodies().size(); body++) {
-            Extent there = planned.bodies().get(body).extent();
-            if (Math.abs(there.from() - scene().places().bodies().get(body).extent().from())
-                    * scene().mapping().pxPerCount() >= 1) {
-                Extent px = scene().mapping().px(there);
-                // Cut to what is seen, since dashes of a line far outside are counted one by one.
-                int left = Math.max(getBounds().x - 8, whole(px.from()));
-                int right = Math.min(getBounds().right() + 8, whole(px.to()));
-                if (left < right) {
-                    graphics.drawRectangle(new Rectangle(left, scene().bands().stageTop(body - 1) + 1, right - left,
-                            scene().bands().body() - 3));
-                }
-            }
+        Extent px = scene().mapping().px(there);
+        // Cut to what is seen, since dashes of a line far outside are counted one by one.
+        int left = Math.max(getBounds().x - 8, whole(px.from()));
+        int right = Math.min(getBounds().right() + 8, whole(px.to()));
+        if (left < right) {
+            graphics.drawRectangle(new Rectangle(left, getBounds().y + 1, right - left, getBounds().height - 3));
         }
     }
 }

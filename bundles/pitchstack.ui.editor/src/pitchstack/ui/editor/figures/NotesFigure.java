@@ -71,7 +71,7 @@ public final class NotesFigure extends SceneFigure {
             graphics.setFont(look().plain());
             graphics.setForegroundColor(look().softInk());
             String text = left ? "◂ " + name : name + " ▸";
-            paintMiddle(graphics, text, left ? open.from() + SPACE : open.to() - SPACE - width(text, look().plain()));
+            paintMiddle(graphics, text, left ? open.from() + SPACE : open.to() - SPACE - width(text, look().plain()), px);
             return;
         }
         graphics.setFont(look().bold());
@@ -79,11 +79,11 @@ public final class NotesFigure extends SceneFigure {
         for (String text : remark.isEmpty() ? List.of(name) : List.of(name + " · " + remark, name)) {
             OptionalDouble x = placeOfName(px, width(text, look().bold()));
             if (x.isPresent()) {
-                paintMiddle(graphics, text, x.getAsDouble());
+                paintMiddle(graphics, text, x.getAsDouble(), px);
                 return;
             }
         }
-        paintMiddle(graphics, name, Math.max(open.from() + SPACE, px.middle() - width(name, look().bold()) / 2.0));
+        paintMiddle(graphics, name, Math.max(open.from() + SPACE, px.middle() - width(name, look().bold()) / 2.0), px);
     }
 
     /** In the body, right of it or left of it, whichever has room first. */
@@ -107,9 +107,10 @@ public final class NotesFigure extends SceneFigure {
                 && (body == 0 || body == scene().places().stages().size());
     }
 
-    private void paintMiddle(Graphics graphics, String text, double x) {
+    private void paintMiddle(Graphics graphics, String text, double x, Extent px) {
         int free = getBounds().height - height(graphics.getFont());
         int above = !isOneSided() ? free / 2 : body == 0 ? free - EDGE : EDGE;
-        graphics.drawString(text, whole(x), getBounds().y + above);
+        boolean beside = x > px.to() || x + width(text, graphics.getFont()) < px.from();
+        drawOver(graphics, text, whole(x), getBounds().y + above, beside ? look().ground() : look().body());
     }
 }

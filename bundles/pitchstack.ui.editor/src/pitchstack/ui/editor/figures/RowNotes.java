@@ -75,13 +75,16 @@ final class RowNotes {
         return SceneFigure.height(look.small());
     }
 
-    /** Text on the body, so that no line of it runs through the text. */
+    /** Text on the body or beside it, so that no line runs through the text. */
     private void paintOver(String text, double x) {
-        if (x > body.from() && x + width(text) < body.to()) {
-            graphics.setBackgroundColor(look.body());
-            graphics.fillRectangle(SceneFigure.whole(x) - 2, y + 1, width(text) + 4, height() - 2);
+        double end = x + width(text);
+        if (x > body.from() && end < body.to()) {
+            SceneFigure.drawOver(graphics, text, SceneFigure.whole(x), y, look.body());
+        } else if (x > body.to() || end < body.from()) {
+            SceneFigure.drawOver(graphics, text, SceneFigure.whole(x), y, look.ground());
+        } else {
+            graphics.drawString(text, SceneFigure.whole(x), y);
         }
-        graphics.drawString(text, SceneFigure.whole(x), y);
     }
 
     /** Each mark is named at itself, or not at all: the tip has the words then. */

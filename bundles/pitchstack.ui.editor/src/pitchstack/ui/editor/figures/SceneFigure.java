@@ -5,6 +5,7 @@ import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Scene;
@@ -72,6 +73,14 @@ public abstract class SceneFigure extends Figure {
             kept--;
         }
         return text.substring(0, kept) + "…";
+    }
+
+    /** Draws text on a plate of the ground it stands on, so that no line drawn before runs through it. */
+    static void drawOver(Graphics graphics, String text, int x, int y, Color ground) {
+        Font font = graphics.getFont();
+        graphics.setBackgroundColor(ground);
+        graphics.fillRectangle(x - 2, y + 1, width(text, font) + 4, height(font) - 2);
+        graphics.drawString(text, x, y);
     }
 
     static int width(String text, Font font) {

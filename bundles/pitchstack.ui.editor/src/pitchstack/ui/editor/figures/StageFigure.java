@@ -4,6 +4,7 @@ package pitchstack.ui.editor.figures;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Rectangle;
+import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Scene;
 
@@ -13,15 +14,18 @@ public final class StageFigure extends Figure {
     private final TrackFigure track = new TrackFigure();
     private final Figure rows = new Rows();
     private final BodyFigure body;
+    private final GhostFigure ghost;
     private final NotesFigure notes;
 
     /** An empty stage. */
     public StageFigure(Look look) {
         label = new LabelFigure(look);
         body = new BodyFigure(look);
+        ghost = new GhostFigure(look);
         notes = new NotesFigure(look);
         track.add(body);
         track.add(rows);
+        track.add(ghost);
         track.add(notes);
         add(track);
         add(label);
@@ -59,6 +63,16 @@ public final class StageFigure extends Figure {
         body.show(scene, number + 1);
         notes.show(scene, number + 1, bodyName, remark);
         label.show(scene, seated.stageTop(number), labelHeight, words);
+    }
+
+    /**
+     * Shows where its body would stand after a proposed move.
+     *
+     * @param number the stage
+     * @param there the places after the move, or {@code null} for no move
+     */
+    public void showMove(Scene scene, int number, AxisPlaces there) {
+        ghost.show(scene, number + 1, there);
     }
 
     /** Whether a point is on its label. */

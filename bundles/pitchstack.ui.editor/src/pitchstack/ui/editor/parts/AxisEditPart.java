@@ -18,6 +18,7 @@ import pitchstack.core.units.TrueMinus;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.figures.AxisFigure;
 import pitchstack.ui.editor.figures.LabelFigure;
+import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Bands;
 import pitchstack.ui.editor.places.Dots;
 import pitchstack.ui.editor.places.Mapping;
@@ -163,12 +164,12 @@ public final class AxisEditPart extends SpokenEditPart implements Tipped {
         axisFigure().show(scene, CarriageWords.measured(scene.spec().scale()), view.position(),
                 new LabelFigure.Words("Base", name(), "",
                         TrueMinus.in("datum " + scene.spec().scale().format(scene.spec().datum())), "", found().badge()));
-        axisFigure().showMove(scene, view.proposed().orElse(null));
+        AxisPlaces planned = view.proposed().orElse(null);
         askNearby(scene);
         point();
         for (Object child : getChildren()) {
             if (child instanceof StageEditPart stage) {
-                stage.show(scene);
+                stage.show(scene, planned);
             } else if (child instanceof Sliding mark) {
                 mark.show(scene);
             }

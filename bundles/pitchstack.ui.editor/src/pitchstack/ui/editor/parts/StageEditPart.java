@@ -18,6 +18,7 @@ import pitchstack.model.Axis;
 import pitchstack.model.Row;
 import pitchstack.model.Stage;
 import pitchstack.ui.editor.figures.StageFigure;
+import pitchstack.ui.editor.places.AxisPlaces;
 import pitchstack.ui.editor.places.Scene;
 
 /** A stage with the body it moves. */
@@ -116,13 +117,15 @@ public final class StageEditPart extends SpokenEditPart implements Tipped {
         return stageFigure().bodyBounds();
     }
 
-    void show(Scene scene) {
+    /** @param planned the places after a proposed move, or {@code null} for no move */
+    void show(Scene scene, AxisPlaces planned) {
         int number = number();
         if (number < 0 || number >= scene.spec().stages().size()) {
             return;
         }
         boolean carriage = number == ((Axis) stage().eContainer()).getStages().size() - 1;
         stageFigure().show(scene, number, words().name(), carriage ? "carriage" : "", words().label(found()));
+        stageFigure().showMove(scene, number, planned);
         for (Object child : getChildren()) {
             ((RowEditPart) child).show(scene, number);
         }

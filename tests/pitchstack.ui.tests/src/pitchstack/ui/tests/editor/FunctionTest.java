@@ -138,22 +138,41 @@ class FunctionTest {
         open(Stacks.pair());
         Desk.settle();
         // A tall outline in the pointer's colour, right of where the carriage stands now.
-        int before = marked(sight.body(1).y);
+        int before = marked(sight.bodyTop(1));
         PlanRequest far = new PlanRequest(200_000_000_000_000L, 0, session.analysis().current(), WornPolicy.AVOID, 0);
         session.propose(((Answer.Reached) session.analysis().planner().orElseThrow().plan(far)).best());
-        Desk.until("the ghost is drawn", () -> marked(sight.body(1).y) > before);
+        Desk.until("the ghost is drawn", () -> marked(sight.bodyTop(1)) > before);
         assertTrue(Desk.controls(Desk.shell(), control -> control instanceof Label label && label.isVisible()
                 && label.getText().equals("dashed: 200.000 mm")).size() == 1, "and it is said what it is");
         session.propose(null);
-        Desk.until("the ghost is gone", () -> marked(sight.body(1).y) == before);
+        Desk.until("the ghost is gone", () -> marked(sight.bodyTop(1)) == before);
     }
 
     /** How many pixels of a few lines of the canvas have the pointer's colour. */
+    /** Half the body's width further on, an edge of the outline stands in the middle of its name: 15 teeth of 5 mm. */
+    @Test
+    void drawsNoOutlineThroughAName() throws IOException {
+        open(Stacks.pair());
+        Desk.settle();
+        Point middle = sight.body(0);
+        int before = marked(sight.bodyTop(0));
+        PlanRequest half = new PlanRequest(75_000_000_000_000L, 0, session.analysis().current(), WornPolicy.AVOID, 0);
+        session.propose(((Answer.Reached) session.analysis().planner().orElseThrow().plan(half)).best());
+        Desk.until("the ghost is drawn", () -> marked(sight.bodyTop(0)) > before);
+        assertEquals(0, marked(middle.y, middle.x - 14, middle.x + 14), "in the name");
+        assertTrue(marked(sight.bodyTop(0), middle.x - 14, middle.x + 14) > 10, "above the name");
+    }
+
     private static int marked(int y) {
+        return marked(y, Mapping.GUTTER, Desk.canvas().getClientArea().width);
+    }
+
+    /** Pixels of the pointer's colour within six of a height. */
+    private static int marked(int y, int from, int to) {
         ImageData picture = picture();
         int count = 0;
         for (int line = y - 6; line <= y + 6; line++) {
-            for (int x = Mapping.GUTTER; x < picture.width; x++) {
+            for (int x = from; x < to; x++) {
                 count += isMark(picture, x, line) ? 1 : 0;
             }
         }

@@ -114,7 +114,7 @@ class NamesTest {
         Accessible canvas = Desk.canvas().getAccessible();
         List<String> names = new ArrayList<>();
         collect(canvas, ACC.CHILDID_SELF, names);
-        assertTrue(names.get(0).startsWith("Carriage of Axis at 0.000 mm"), names.get(0));
+        assertTrue(names.get(0).startsWith("Carriage at 0.000 mm"), names.get(0));
         assertTrue(names.stream().anyMatch(name -> name.startsWith("Rack, index 0, range ")), names.toString());
         assertTrue(names.stream().anyMatch(name -> name.equals("Base row of Rack, 100 teeth")), names.toString());
         assertTrue(names.stream().anyMatch(name -> name.equals("barred, teeth 60 to 61")), names.toString());

@@ -143,7 +143,7 @@ class SideViewTest {
         Point body = sight.body(0);
         Desk.click(body.x, body.y);
         Desk.key(SWT.ARROW_RIGHT, 0);
-        assertTrue(status().contains("at 5.000 mm; Rack, index +1"), status());
+        assertTrue(status().startsWith("Carriage at 5.000 mm; Rack, index +1"), status());
         Desk.command(UNDO);
         assertTrue(status().contains("at 0.000 mm; Rack, index 0"), status());
         Positioner other = Stacks.pair();
@@ -153,6 +153,8 @@ class SideViewTest {
         Desk.page().activate(editor);
         Desk.settle();
         assertTrue(status().contains("at 0.000 mm"), status());
+        Desk.open(Stacks.save(Stacks.plate(), folder.resolve("plate.pitchstack")));
+        assertTrue(status().startsWith("Axis X, carriage at "), status());
     }
 
     private static String status() {

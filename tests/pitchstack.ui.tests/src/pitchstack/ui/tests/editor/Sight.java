@@ -47,6 +47,11 @@ final class Sight {
                 bands().stageTop(stage) + bands().body() / 2);
     }
 
+    /** The top of that body. */
+    int bodyTop(int stage) {
+        return bands().stageTop(stage);
+    }
+
     /** The label of a stage. */
     Point label(int stage) {
         return new Point(Mapping.GUTTER / 2, bands().stageTop(stage) + bands().body() / 2);
