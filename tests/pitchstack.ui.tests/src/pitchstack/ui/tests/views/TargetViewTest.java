@@ -51,6 +51,7 @@ class TargetViewTest {
         bench = new Bench(folder);
         shell = bench.shell();
         session = bench.open("Drill table", Stacks.millimetres());
+        bench.view("org.eclipse.ui.views.PropertySheet");
         bench.view("pitchstack.ui.views.target");
     }
 
@@ -295,8 +296,8 @@ class TargetViewTest {
         awaitSteps("1. Rack: 4 teeth forward, from 0 to 4.", "2. Fine stage: 1 tooth forward, from 0 to 1.");
         hands.until("it is filled in", () -> target().getText().equals("24.9 mm"));
         assertEquals("0.02 mm", tolerance().getText());
-        assertTrue(hands.all(shell, Tree.class, t -> t.isVisible() && shows(t, "Second hole")).size() > 0,
-                "its properties are shown");
+        hands.until("its properties are shown",
+                () -> hands.all(shell, Tree.class, t -> t.isVisible() && shows(t, "Second hole")).size() > 0);
         hands.enter(0);
         awaitApply();
         hands.enter(0);
