@@ -109,6 +109,12 @@ final class Desk {
         IEditorPart editor = open(Stacks.save(positioner, folder.resolve("stack.pitchstack")));
         canvas().setFocus();
         settle();
+        if (!canvas().isFocusControl()) {
+            // Where no window manager runs, nobody gives the keys back that a closed window had.
+            Keyboard.rest();
+            canvas().setFocus();
+            settle();
+        }
         return editor;
     }
 

@@ -64,6 +64,9 @@ class CoverageViewTest {
         bench = new Bench(folder);
         shell = bench.shell();
         session = bench.openFence();
+        bench.view("pitchstack.ui.views.target");
+        // What was typed for the fence before is still there.
+        target().setText("");
         bench.view("pitchstack.ui.views.coverage");
         awaits(FENCE);
     }
