@@ -93,15 +93,21 @@ final class PageHead {
         note.setToolTipText(words.isEmpty() ? null : words);
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
-        if (!Arrays.equals(names, axes.getItems())) {
+        boolean renamed = !Arrays.equals(names, axes.getItems());
+        if (renamed) {
             axes.setItems(names);
         }
         axes.select(all.indexOf(session.axis()));
-        for (Control control : List.of(axisLabel, axes)) {
-            control.setVisible(all.size() > 1);
-            GridDataFactory.swtDefaults().exclude(all.size() < 2).applyTo(control);
+        boolean several = all.size() > 1;
+        if (renamed || axes.getVisible() != several) {
+            for (Control control : List.of(axisLabel, axes)) {
+                control.setVisible(several);
+                GridDataFactory.swtDefaults().exclude(!several).applyTo(control);
+            }
+            line.layout();
         }
-        line.layout();
+        // Measuring all bars anew takes longer than painting the stack, and a drag comes here at every tooth.
+        line.layout(new Control[] {position, note});
     }
 
     private String note(AxisSpec spec) {

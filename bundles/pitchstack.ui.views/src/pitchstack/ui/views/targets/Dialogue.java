@@ -27,6 +27,7 @@ final class Dialogue {
     private final Background background;
     private final Runnable plan = this::plan;
     private Session session;
+    private Question.Reading read;
     private boolean entered;
     private int alternatives = Question.ALTERNATIVES;
 
@@ -172,6 +173,11 @@ final class Dialogue {
         AxisAnalysis analysis = session.analysis();
         Question question = page.form().question();
         Question.Reading reading = question.read(analysis.spec(), session.shown(), analysis.last(), alternatives);
+        boolean same = reading.equals(read);
+        read = reading;
+        if (keep && same && !(reading instanceof Question.Reading.Asked)) {
+            return;
+        }
         page.form().problem(reading);
         page.form().explain(meaning(question, reading));
         page.saved().setSavable(reading instanceof Question.Reading.Asked && !question.relative());

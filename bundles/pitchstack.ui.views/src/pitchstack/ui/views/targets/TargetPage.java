@@ -59,9 +59,12 @@ final class TargetPage {
         return answer;
     }
 
-    /** Says above all where the axis stands. */
+    /** Says above all where the axis stands. A drag says so at every tooth, which must not wait for all to be laid out. */
     void head(String sentence) {
         heading.setText(sentence.replace("&", "&&"));
+        if (heading.computeSize(heading.getSize().x, SWT.DEFAULT).y != heading.getSize().y) {
+            layout();
+        }
     }
 
     /** @param listener called when M1+Enter is pressed, wherever in the page the focus is */
@@ -90,7 +93,8 @@ final class TargetPage {
         int most = (int) (SAVED_PART * area.height);
         int lacking = heightWithin(most, area.width) - area.height;
         scroll.setMinHeight(lacking > 0 ? heightWithin(saved.height() - lacking, area.width) : area.height + lacking);
-        content.layout(true, true);
+        // All sizes have just been measured.
+        content.layout(false, true);
     }
 
     private int heightWithin(int savedHeight, int width) {
