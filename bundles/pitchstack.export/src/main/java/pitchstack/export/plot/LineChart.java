@@ -15,7 +15,6 @@ import org.knowm.xchart.AnnotationLine;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
-import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -31,7 +30,6 @@ final class LineChart {
     private static final double PLOT_PART = 0.97;
     /** Of the height of the text. */
     private static final double MARKER_PART = 0.6;
-    private static final double LEGEND_PART = 0.6;
     private static final double LEAST_TITLE = 0.7;
     /** So that numbers along the bottom stand apart. */
     private static final int TICKS_APART = 6;
@@ -54,10 +52,8 @@ final class LineChart {
         Palette p = look.palette();
         Font font = font(look);
         s.setBaseFont(font).setChartBackgroundColor(new Color(p.ground())).setChartFontColor(new Color(p.text()));
-        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground()))
-                .setLegendBorderColor(new Color(p.ground()))
-                .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
-                .setLegendPadding((int) (look.textPt() * LEGEND_PART));
+        // The library's legend is cut where it is wider than the chart.
+        s.setLegendVisible(false);
         s.setPlotBackgroundColor(new Color(p.ground())).setPlotBorderColor(p.faint(p.text(), BORDER_PART))
                 .setPlotContentSize(PLOT_PART).setChartPadding((int) (look.textPt() / 2))
                 .setMarkerSize((int) (look.textPt() * MARKER_PART));
@@ -154,17 +150,13 @@ final class LineChart {
     Picture draw() {
         List<XYSeries> shown = chart.getSeriesMap().values().stream().filter(XYSeries::isShowInLegend).toList();
         ChartLegend legend = new ChartLegend(look, metrics(font(look)), styler().getLegendSeriesLineLength());
-        boolean inRows = legend.width(shown) > look.width();
-        int below = inRows ? legend.height(shown) : 0;
-        styler().setLegendVisible(!inRows);
-        fitTitles(look.height() - (inRows ? below : legend.height(shown)));
+        int height = Math.max(1, look.height() - legend.height(shown));
+        fitTitles(height);
         return paint(look, g -> {
             g.setColor(new Color(look.palette().ground()));
             g.fillRect(0, 0, look.width(), look.height());
-            chart.paint(g, look.width(), Math.max(1, look.height() - below));
-            if (inRows) {
-                legend.paint(g, shown, look.height() - below);
-            }
+            chart.paint(g, look.width(), height);
+            legend.paint(g, shown, height);
         });
     }
 
