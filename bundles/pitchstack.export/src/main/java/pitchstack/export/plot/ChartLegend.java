@@ -29,12 +29,12 @@ record ChartLegend(PlotLook look, FontMetrics metrics, int line) {
     }
 
     private int width(XYSeries series) {
-        return line + pad() + metrics.stringWidth(series.getName());
+        return line + pad() / 2 + metrics.stringWidth(series.getName());
     }
 
     /** How wide it is in one row. */
     int width(List<XYSeries> shown) {
-        return shown.stream().mapToInt(series -> width(series) + 2 * pad()).sum();
+        return shown.stream().mapToInt(series -> width(series) + 2 * pad()).sum() - pad();
     }
 
     /** How high it is in its rows. */
@@ -60,7 +60,7 @@ record ChartLegend(PlotLook look, FontMetrics metrics, int line) {
     void paint(Graphics2D g, List<XYSeries> shown, int top) {
         int y = top;
         for (List<XYSeries> row : rows(shown)) {
-            int x = Math.max(pad(), (look.width() - width(row)) / 2 + pad());
+            int x = Math.max(pad() / 2, (look.width() - width(row) + pad()) / 2);
             for (XYSeries series : row) {
                 paint(g, series, x, y + row() / 2);
                 x += width(series) + 2 * pad();
@@ -79,6 +79,6 @@ record ChartLegend(PlotLook look, FontMetrics metrics, int line) {
         series.getMarker().paint(g, x + line / 2.0, middle, metrics.getAscent() / 2);
         g.setColor(new Color(look.palette().text()));
         g.setFont(LineChart.font(look));
-        g.drawString(series.getName(), x + line + pad(), middle + (metrics.getAscent() - metrics.getDescent()) / 2);
+        g.drawString(series.getName(), x + line + pad() / 2, middle + (metrics.getAscent() - metrics.getDescent()) / 2);
     }
 }
