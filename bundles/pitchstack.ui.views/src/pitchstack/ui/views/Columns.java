@@ -39,6 +39,11 @@ public final class Columns {
         return this;
     }
 
+    /** How high a table is with its header, so many rows and a bar to scroll, whatever the size of the letters. */
+    public static int height(Table table, int rows) {
+        return table.getHeaderHeight() + rows * table.getItemHeight() + table.getHorizontalBar().getSize().y;
+    }
+
     /** Fits the columns to their texts; to be called when the texts have changed. */
     public void fit() {
         if (table.getSize().y == 0) {

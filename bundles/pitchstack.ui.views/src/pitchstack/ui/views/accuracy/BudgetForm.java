@@ -2,18 +2,17 @@
 package pitchstack.ui.views.accuracy;
 
 import java.util.List;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Flow;
 
 /** For which setting the budget is asked. */
 final class BudgetForm {
-    private static final int COLUMNS = 3;
-    private static final int FIELD_WIDTH = 110;
+    private static final int GAP = 5;
+    private static final int LEAST_LETTERS = 12;
 
     /** What can be asked. */
     enum Ask {
@@ -37,9 +36,7 @@ final class BudgetForm {
 
     /** @param changed called when something else is asked */
     BudgetForm(Composite parent, int span, Runnable changed) {
-        Composite line = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).applyTo(line);
-        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(line);
+        Composite line = Flow.in(parent, span, GAP, false);
         new Label(line, SWT.NONE).setText("For");
         ask = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         for (Ask one : Ask.values()) {
@@ -53,8 +50,7 @@ final class BudgetForm {
         position.setToolTipText("A position, typed or one of the saved targets; the setting is the one the planner"
                 + " would give.");
         Accessibles.name(position, "Position");
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.BEGINNING, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT)
-                .applyTo(position);
+        position.setLayoutData(Flow.Room.atLeast(LEAST_LETTERS, position));
         position.setVisible(false);
         ask.addListener(SWT.Selection, e -> {
             position.setVisible(ask() == Ask.POSITION);

@@ -17,6 +17,7 @@ import pitchstack.ui.views.Columns;
 /** The contributions of a budget, the largest first. */
 final class BudgetTable {
     private static final int UNCERTAINTY = 1;
+    private static final int NARROW = 60;
 
     private final Table table;
     private final Columns columns;
@@ -28,7 +29,7 @@ final class BudgetTable {
         Accessibles.name(table, "Contributions to the uncertainty");
         table.setToolTipText("Choose a line, and press Where These Numbers Come From, to read its formula first.");
         columns = new Columns(table, 0, "What", "Size (1 σ)\t", "Repeats", "Share\t", "Shape", "Known by");
-        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).hint(NARROW, SWT.DEFAULT).applyTo(table);
         table.addListener(SWT.Selection, e -> chosen.run());
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -19,12 +18,14 @@ import pitchstack.core.accuracy.teeth.Joint;
 import pitchstack.core.accuracy.teeth.ToothVariant;
 import pitchstack.export.plot.BearingPlot;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Flow;
 import pitchstack.ui.views.Notice;
 import pitchstack.ui.views.targets.Fonts;
 
 /** What preload and softer teeth do to one joint; nothing here changes the file. */
 final class TeethPage implements AccuracyPage {
     private static final int POINTS = 60;
+    private static final int GAP = 5;
     /** The slider reaches a little farther than where 97.7 % of the solid teeth bear, not less than a hand's push. */
     private static final double SLIDER_PART = 1.2;
     private static final double SLIDER_SHARE = 0.977249868;
@@ -45,13 +46,13 @@ final class TeethPage implements AccuracyPage {
 
     TeethPage(Composite parent) {
         page = new TwinPage(parent, "Preload against bearing flanks and error");
-        new Label(page.content(), SWT.NONE).setText("Joint");
-        stage = new Combo(page.content(), SWT.READ_ONLY | SWT.DROP_DOWN);
+        Composite line = Flow.in(page.content(), TwinPage.COLUMNS, GAP, false);
+        new Label(line, SWT.NONE).setText("Joint");
+        stage = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         stage.setToolTipText("The joint whose teeth are tried out; nothing here changes the file.");
         Accessibles.name(stage, "Joint");
-        GridDataFactory.swtDefaults().span(2, 1).applyTo(stage);
         stage.addListener(SWT.Selection, e -> read());
-        Button again = new Button(page.content(), SWT.PUSH);
+        Button again = new Button(line, SWT.PUSH);
         again.setText("As in the &File");
         again.setToolTipText("Puts all numbers back to what the file says");
         again.addListener(SWT.Selection, e -> read());

@@ -4,7 +4,6 @@ package pitchstack.ui.views.accuracy;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -14,11 +13,12 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.PageBook;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Parts;
 import pitchstack.ui.views.chart.ChartCanvas;
 
 /**
- * A page in two halves: numbers that scroll on the left; on the right a chart, or, at the press of a button, where the
- * numbers come from.
+ * A page in two halves: numbers that scroll on the left; on the right, or below them where that is too narrow, a chart, or,
+ * at the press of a button, where the numbers come from.
  */
 final class TwinPage {
     static final int COLUMNS = 4;
@@ -27,7 +27,7 @@ final class TwinPage {
     private static final int LEFT_PART = 11;
     private static final int RIGHT_PART = 9;
 
-    private final SashForm sash;
+    private final Parts parts;
     private final ScrolledComposite scroll;
     private final Composite content;
     private final PageBook book;
@@ -37,25 +37,26 @@ final class TwinPage {
 
     /** @param chartName what the chart is called */
     TwinPage(Composite parent, String chartName) {
-        sash = new SashForm(parent, SWT.HORIZONTAL);
-        scroll = new ScrolledComposite(sash, SWT.V_SCROLL);
+        parts = new Parts(parent);
+        scroll = new ScrolledComposite(parts.place(), SWT.H_SCROLL | SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         content = new Composite(scroll, SWT.NONE);
         scroll.setContent(content);
         GridLayoutFactory.swtDefaults().margins(MARGIN, MARGIN / 2).spacing(MARGIN, MARGIN / 2).numColumns(COLUMNS)
                 .applyTo(content);
-        book = new PageBook(sash, SWT.NONE);
+        book = new PageBook(parts.place(), SWT.NONE);
         chart = new ChartCanvas(book, chartName);
         sources = new Text(book, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
         Accessibles.name(sources, "Where the numbers come from");
         book.showPage(chart.control());
-        sash.setWeights(LEFT_PART, RIGHT_PART);
-        scroll.addListener(SWT.Resize, e -> layout());
+        parts.scrolling(scroll, LEFT_PART);
+        parts.free(book, RIGHT_PART);
+        scroll.addListener(SWT.Resize, e -> Parts.fit(scroll));
     }
 
     Control control() {
-        return sash;
+        return parts.control();
     }
 
     /** Where the numbers go, a grid of {@value #COLUMNS} columns. */
@@ -94,6 +95,9 @@ final class TwinPage {
 
     private void showSources(boolean shown) {
         book.showPage(shown ? sources : chart.control());
+        if (shown) {
+            parts.reveal(book);
+        }
     }
 
     /** Sets what is said of where the numbers come from. */
@@ -106,6 +110,7 @@ final class TwinPage {
     /** Lays out anew after words have changed. */
     void layout() {
         content.layout(true, true);
-        scroll.setMinHeight(content.computeSize(Math.max(1, scroll.getClientArea().width), SWT.DEFAULT).y);
+        parts.fit();
+        Parts.fit(scroll);
     }
 }

@@ -21,6 +21,7 @@ final class VariantTable {
     /** A usual slot, as a part of the tooth at the pitch line, and a deeper gap, as a part of the dedendum. */
     private static final double SLOT_PART = 0.25;
     private static final double WELL_PART = 1;
+    private static final int NARROW = 60;
 
     private final Table table;
     private final Columns columns;
@@ -31,7 +32,7 @@ final class VariantTable {
                 + " of a tooth that bears its part where 84 % do.");
         Accessibles.name(table, "Ways to make the tooth");
         columns = new Columns(table, 0, TeethWords.columns().toArray(String[]::new));
-        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, false).span(span, 1).hint(NARROW, SWT.DEFAULT).applyTo(table);
     }
 
     /** Compares. */

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.accuracy;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -10,13 +8,14 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.ISharedImages;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Flow;
 import pitchstack.ui.views.Notice;
 import pitchstack.ui.views.targets.Fonts;
 
 /** What warmth does to the position: today, and from one season to another. */
 final class WarmthPage implements AccuracyPage {
-    private static final int FIELD_WIDTH = 60;
-    private static final int FIELDS = 5;
+    private static final int FIELD_LETTERS = 8;
+    private static final int GAP = 5;
     private static final double COLDEST = -40;
     private static final double HOTTEST = 80;
 
@@ -35,9 +34,7 @@ final class WarmthPage implements AccuracyPage {
         today = page.line();
         today.setFont(new Fonts(today).bold());
         aim = page.line();
-        Composite line = new Composite(page.content(), SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(FIELDS).applyTo(line);
-        GridDataFactory.fillDefaults().span(TwinPage.COLUMNS, 1).applyTo(line);
+        Composite line = Flow.in(page.content(), TwinPage.COLUMNS, GAP, false);
         cold = field(line, "From", "15");
         hot = field(line, "°C to", "28");
         new Label(line, SWT.NONE).setText("°C");
@@ -55,7 +52,7 @@ final class WarmthPage implements AccuracyPage {
                 : "The warmest the shop gets, in degrees Celsius";
         field.setToolTipText(tip);
         Accessibles.name(field, tip);
-        GridDataFactory.swtDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
+        field.setLayoutData(Flow.Room.of(FIELD_LETTERS, field));
         field.addListener(SWT.Modify, e -> changed());
         return field;
     }

@@ -8,8 +8,10 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -109,7 +111,7 @@ public final class ChartCanvas {
         Rectangle area = canvas.getClientArea();
         if (wanted == null) {
             e.gc.setForeground(new Ink(canvas.getDisplay()).text());
-            e.gc.drawText(instead, 0, 0, true);
+            words(e.gc, area.width);
         } else {
             // The one before of another size would stand in a corner.
             if (drawn != null && drawn.look().width() == area.width && drawn.look().height() == area.height) {
@@ -122,6 +124,16 @@ public final class ChartCanvas {
         if (canvas.isFocusControl()) {
             e.gc.drawFocus(area.x, area.y, area.width, area.height);
         }
+    }
+
+    /** What is said instead of a chart, wrapped. */
+    private void words(GC gc, int width) {
+        TextLayout words = new TextLayout(canvas.getDisplay());
+        words.setFont(canvas.getFont());
+        words.setText(instead);
+        words.setWidth(Math.max(1, width));
+        words.draw(gc, 0, 0);
+        words.dispose();
     }
 
     /** Begins to draw what is wanted; what is being drawn goes first, or nothing would ever be seen. */

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import pitchstack.core.plan.StopOrder;
 import pitchstack.core.plan.WornPolicy;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Chosen;
 import pitchstack.ui.views.SettingText;
 
 /** How the list is planned: its order, and what is done about worn teeth. */
@@ -45,7 +46,7 @@ final class ListForm {
         new Label(parent, SWT.NONE).setText(name);
         Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
         combo.setItems(items);
-        combo.setToolTipText(tooltip);
+        Chosen.tell(combo, tooltip);
         Accessibles.name(combo, name);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
         return combo;

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -17,13 +15,14 @@ import pitchstack.edit.Property;
 import pitchstack.edit.Property.Entry;
 import pitchstack.edit.Session;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Pairs;
 
 /**
  * Facts of one element as fields. Enter and leaving a field take what is typed; Escape drops it. What cannot be taken stays
  * while the field has the focus, with the reason said.
  */
 final class FactsForm {
-    private static final int FIELD_WIDTH = 110;
+    private static final int GAP = 6;
 
     private final Composite form;
     private final Consumer<String> problem;
@@ -35,7 +34,7 @@ final class FactsForm {
     FactsForm(Composite parent, Consumer<String> problem) {
         this.problem = problem;
         form = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 2).applyTo(form);
+        form.setLayout(new Pairs(GAP, 2));
     }
 
     Control control() {
@@ -66,7 +65,7 @@ final class FactsForm {
     }
 
     private void field(Property fact) {
-        Label label = new Label(form, SWT.NONE);
+        Label label = new Label(form, SWT.WRAP);
         label.setText(capital(fact.label()));
         label.setToolTipText(fact.tooltip());
         Text text = new Text(form, SWT.BORDER | SWT.SINGLE);
@@ -74,7 +73,6 @@ final class FactsForm {
         text.setToolTipText(fact.tooltip());
         text.setData(fact.id());
         Accessibles.name(text, fact.label());
-        GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(text);
         text.addListener(SWT.DefaultSelection, e -> take(text));
         text.addListener(SWT.FocusOut, e -> {
             if (!take(text)) {

@@ -4,7 +4,6 @@ package pitchstack.ui.views.runs;
 import java.util.Locale;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import pitchstack.analysis.accuracy.AxisFit;
@@ -33,7 +32,7 @@ final class FitTable {
         columns = new Columns(table, 0, "Stage", "Pitch is", "Drawn\t", "Measured\t", "Correction\t", "± (95 %)\t", "In the file\t");
     }
 
-    Control control() {
+    Table control() {
         return table;
     }
 

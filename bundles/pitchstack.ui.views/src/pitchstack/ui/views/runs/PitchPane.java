@@ -4,9 +4,7 @@ package pitchstack.ui.views.runs;
 import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -22,19 +20,26 @@ import pitchstack.edit.AcceptFit;
 import pitchstack.export.plot.PlotUnit;
 import pitchstack.export.plot.ResidualPlot;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Chosen;
+import pitchstack.ui.views.Columns;
+import pitchstack.ui.views.Flow;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.Parts;
 import pitchstack.ui.views.chart.ChartCanvas;
 
 /** The pitches that a run tells, what they leave, what they buy, and the button that takes them over. */
 final class PitchPane implements RunPage {
     private static final int[] PARTS = {55, 45};
+    /** A stack has seldom more stages. */
+    private static final int ROWS = 4;
+    private static final int CHART_ROWS = 8;
     private static final String LEFT = "What the fit leaves of each reading";
     private static final String GAIN = "What it buys on the targets";
     private static final String TEETH = "Errors of single teeth";
 
     private final Runs runs;
     private final Runnable again;
-    private final SashForm pane;
+    private final Parts parts;
     private final Notice open;
     private final Button telling;
     private final Label words;
@@ -54,7 +59,7 @@ final class PitchPane implements RunPage {
     PitchPane(Composite parent, Runs runs, Runnable again) {
         this.runs = runs;
         this.again = again;
-        pane = Turning.parts(parent);
+        parts = new Parts(parent);
         Composite left = column();
         open = new Notice(left, ISharedImages.IMG_OBJS_WARN_TSK, 1);
         telling = button(left, "Add &These Settings to the Run", "Puts the settings that would tell the stages apart into the table,"
@@ -64,10 +69,8 @@ final class PitchPane implements RunPage {
         words = new Label(left, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(words);
         table = new FitTable(left);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 90).applyTo(table.control());
-        Composite line = new Composite(left, SWT.NONE);
-        line.setLayout(RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(6).create());
-        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, Columns.height(table.control(), ROWS)).applyTo(table.control());
+        Composite line = Flow.in(left, 1, 6, false);
         accept = button(line, "&Accept", "Writes these corrections into the stages as one change; every plan then uses them",
                 this::accept);
         withTeeth = new Button(line, SWT.CHECK);
@@ -76,26 +79,27 @@ final class PitchPane implements RunPage {
                 + " the stages have.");
         withTeeth.addListener(SWT.Selection, e -> again.run());
         button(line, "What is this?", "Says how the pitches are found, and what the numbers mean", () -> Meanings.ofPitches(
-                pane.getShell()));
+                line.getShell()));
         Composite right = column();
         beside = new Combo(right, SWT.READ_ONLY | SWT.DROP_DOWN);
-        beside.setToolTipText("What is shown beside the pitches.");
+        Chosen.tell(beside, "What is shown beside the pitches.");
         Accessibles.name(beside, "Beside the pitches");
         beside.setItems(LEFT, GAIN, TEETH);
         beside.select(0);
         beside.addListener(SWT.Selection, e -> turn());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(beside);
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(beside);
         book = new PageBook(right, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(book);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, Columns.height(table.control(), CHART_ROWS)).applyTo(book);
         chart = new ChartCanvas(book, "What the fit leaves of each reading");
         gain = new GainTable(book);
         teeth = new TeethPane(book);
-        pane.setWeights(PARTS);
+        parts.whole(left, PARTS[0]);
+        parts.whole(right, PARTS[1]);
         turn();
     }
 
     private Composite column() {
-        Composite column = new Composite(pane, SWT.NONE);
+        Composite column = new Composite(parts.place(), SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 4, 0, 0).spacing(0, 3).applyTo(column);
         return column;
     }
@@ -110,7 +114,7 @@ final class PitchPane implements RunPage {
 
     @Override
     public Control control() {
-        return pane;
+        return parts.control();
     }
 
     @Override
@@ -196,10 +200,12 @@ final class PitchPane implements RunPage {
     private void turn() {
         boolean fitted = study != null && study.fit().fit().isPresent();
         String chosen = beside.getText();
+        boolean isTeeth = false;
         if (fitted && chosen.equals(GAIN) && bought != null) {
             book.showPage(gain.control());
         } else if (fitted && chosen.equals(TEETH) && !study.fit().maps().isEmpty()) {
             book.showPage(teeth.control());
+            isTeeth = true;
         } else {
             if (!fitted || !chosen.equals(LEFT)) {
                 chart.say(fitted ? chosen.equals(GAIN) ? noGain
@@ -208,6 +214,13 @@ final class PitchPane implements RunPage {
                 chart.show(residuals(study.fit()));
             }
             book.showPage(chart.control());
+        }
+        // A chart and a table need twice the height.
+        int height = Columns.height(table.control(), isTeeth ? 2 * CHART_ROWS : CHART_ROWS);
+        GridData data = (GridData) book.getLayoutData();
+        if (data.heightHint != height) {
+            data.heightHint = height;
+            parts.fit();
         }
     }
 
@@ -218,7 +231,7 @@ final class PitchPane implements RunPage {
     }
 
     private void relayout() {
-        words.getParent().layout(true, true);
+        parts.fit();
     }
 
     private void addTelling() {

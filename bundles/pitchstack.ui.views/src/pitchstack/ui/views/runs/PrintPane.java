@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -23,14 +22,20 @@ import pitchstack.model.PitchstackFactory;
 import pitchstack.model.PrintSetup;
 import pitchstack.model.Span;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Chosen;
+import pitchstack.ui.views.Flow;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.Parts;
 
 /** The scale of a print, from lengths measured on a part, and the factor to print it again with. */
 final class PrintPane implements RunPage {
     private static final int[] PARTS = {30, 35, 35};
+    private static final int GAP = 5;
+    private static final int LEAST_LETTERS = 12;
 
     private final Runs runs;
     private final Composite pane;
+    private final Parts parts;
     private final Combo setups;
     private final Button delete;
     private final Notice bad;
@@ -43,24 +48,25 @@ final class PrintPane implements RunPage {
         this.runs = runs;
         pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 3).applyTo(pane);
-        Composite line = new Composite(pane, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(5).spacing(5, 0).applyTo(line);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        Composite line = Flow.in(pane, 1, GAP, true);
         new Label(line, SWT.NONE).setText("Print set-up");
         setups = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
-        setups.setToolTipText("Parts printed on one printer, in one direction and with one filament share their scale.");
+        Chosen.tell(setups, "Parts printed on one printer, in one direction and with one filament share their scale.");
         Accessibles.name(setups, "Print set-up");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(setups);
+        setups.setLayoutData(Flow.Room.atLeast(LEAST_LETTERS, setups));
         setups.addListener(SWT.Selection, e -> choose(all().get(setups.getSelectionIndex())));
-        button(line, "New S&et-up", "Begins a print set-up, to say what was measured on a part printed so", this::add);
-        delete = button(line, "Delete", "Takes the print set-up out of the file", this::delete);
+        Composite buttons = Flow.together(line, GAP);
+        button(buttons, "New S&et-up", "Begins a print set-up, to say what was measured on a part printed so", this::add);
+        delete = button(buttons, "Delete", "Takes the print set-up out of the file", this::delete);
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        SashForm parts = Turning.parts(pane);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(parts);
-        facts = new FactsForm(parts, this::problem);
-        spans = new SpanTable(parts, this::measured, this::problem);
-        words = new Label(parts, SWT.WRAP);
-        parts.setWeights(PARTS);
+        parts = new Parts(pane);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(parts.control());
+        facts = new FactsForm(parts.place(), this::problem);
+        spans = new SpanTable(parts.place(), this::measured, this::problem);
+        words = new Label(parts.place(), SWT.WRAP);
+        parts.wrapped(facts.control(), PARTS[0]);
+        parts.whole(spans.control(), PARTS[1]);
+        parts.wrapped(words, PARTS[2]);
     }
 
     private static Button button(Composite parent, String text, String tooltip, Runnable action) {
@@ -132,6 +138,7 @@ final class PrintPane implements RunPage {
                 + "thick or thin printing does not count, along x and along y of the bed. New Set-up begins."
                 : PrintWords.of(setup, runs.session().positioner())).replace("&", "&&"));
         pane.layout(true, true);
+        parts.fit();
     }
 
     @Override

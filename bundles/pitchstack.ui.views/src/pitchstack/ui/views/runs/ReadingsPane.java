@@ -14,7 +14,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Button;
@@ -28,6 +27,7 @@ import pitchstack.analysis.accuracy.Si;
 import pitchstack.model.MeasurementRun;
 import pitchstack.model.Reading;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.Parts;
 import pitchstack.ui.views.SettingText;
 
 /** The readings of a run in a table, and when, with what and how warm they were taken. */
@@ -36,6 +36,7 @@ final class ReadingsPane implements RunPage {
 
     private final Composite pane;
     private final Notice bad;
+    private final Parts halves;
     private final Composite place;
     private final FactsForm facts;
     private final Label words;
@@ -52,27 +53,24 @@ final class ReadingsPane implements RunPage {
         texts = new RunTexts(pane, runs, edits);
         buttons();
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        SashForm halves = Turning.parts(pane);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(halves);
-        place = new Composite(halves, SWT.NONE);
+        halves = new Parts(pane);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, 60).applyTo(halves.control());
+        place = new Composite(halves.place(), SWT.NONE);
         place.setLayout(new FillLayout());
-        ScrolledComposite scroll = new ScrolledComposite(halves, SWT.V_SCROLL);
+        ScrolledComposite scroll = new ScrolledComposite(halves.place(), SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         Composite side = new Composite(scroll, SWT.NONE);
         GridLayoutFactory.swtDefaults().margins(6, 0).applyTo(side);
         scroll.setContent(side);
         facts = new FactsForm(side, this::problem);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(facts.control());
+        GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(facts.control());
         words = new Label(side, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(words);
-        scroll.addListener(SWT.Resize, e -> fit(scroll, side));
-        words.addListener(SWT.Resize, e -> fit(scroll, side));
-        halves.setWeights(PARTS);
-    }
-
-    private static void fit(ScrolledComposite scroll, Composite side) {
-        scroll.setMinHeight(side.computeSize(Math.max(1, scroll.getClientArea().width), SWT.DEFAULT).y);
+        scroll.addListener(SWT.Resize, e -> Parts.fit(scroll));
+        words.addListener(SWT.Resize, e -> Parts.fit(scroll));
+        halves.free(place, PARTS[0]);
+        halves.scrolling(scroll, PARTS[1]);
     }
 
     private void buttons() {
@@ -117,6 +115,7 @@ final class ReadingsPane implements RunPage {
         }
         table.show(runs.run().map(run -> List.copyOf(run.getReadings())).orElse(List.of()));
         facts.show(runs.session(), runs.run().orElse(null));
+        halves.fit();
     }
 
     private void renew(List<ReadingColumn> kinds) {
@@ -207,5 +206,6 @@ final class ReadingsPane implements RunPage {
     private void words(String text) {
         words.setText(text.replace("&", "&&"));
         words.getParent().layout(true, true);
+        halves.fit();
     }
 }

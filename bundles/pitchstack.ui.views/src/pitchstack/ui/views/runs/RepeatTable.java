@@ -25,6 +25,8 @@ import pitchstack.ui.views.SettingText;
 
 /** The figures of a run, of the axis as a whole or of every position. */
 final class RepeatTable {
+    private static final int FIGURES = 6;
+
     private final PageBook book;
     private final Table whole;
     private final Table each;
@@ -45,6 +47,11 @@ final class RepeatTable {
         Table table = new Table(book, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, name);
         return table;
+    }
+
+    /** So high that all figures of the axis are in sight. */
+    int leastHeight() {
+        return Columns.height(whole, FIGURES);
     }
 
     Control control() {

@@ -4,7 +4,7 @@ package pitchstack.ui.views.runs;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -13,6 +13,8 @@ import pitchstack.analysis.accuracy.RunEvaluation;
 import pitchstack.analysis.accuracy.RunStudy;
 import pitchstack.export.plot.PlotUnit;
 import pitchstack.export.plot.RunPlot;
+import pitchstack.ui.views.Flow;
+import pitchstack.ui.views.Parts;
 import pitchstack.ui.views.chart.ChartCanvas;
 
 /** How well the carriage comes back: in words, as the figures of the standard, and drawn. */
@@ -20,22 +22,21 @@ final class RepeatsPane implements RunPage {
     private static final int[] PARTS = {55, 45};
 
     private final Runs runs;
-    private final SashForm pane;
+    private final Parts parts;
     private final Label words;
     private final RepeatTable table;
     private final ChartCanvas chart;
 
     RepeatsPane(Composite parent, Runs runs) {
         this.runs = runs;
-        pane = Turning.parts(parent);
-        Composite left = new Composite(pane, SWT.NONE);
+        parts = new Parts(parent);
+        Composite left = new Composite(parts.place(), SWT.NONE);
         GridLayoutFactory.fillDefaults().extendedMargins(0, 4, 0, 0).spacing(0, 3).applyTo(left);
         words = new Label(left, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(60, SWT.DEFAULT).applyTo(words);
         table = new RepeatTable(left);
-        GridDataFactory.fillDefaults().grab(true, true).hint(60, 110).applyTo(table.control());
-        Composite line = new Composite(left, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 0).applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, SWT.DEFAULT).applyTo(table.control());
+        Composite line = Flow.in(left, 1, 6, false);
         Button every = new Button(line, SWT.CHECK);
         every.setText("Every &position");
         every.setToolTipText("Shows the figures of every position instead of those of the axis.");
@@ -43,14 +44,15 @@ final class RepeatsPane implements RunPage {
         Button meaning = new Button(line, SWT.PUSH);
         meaning.setText("What is this?");
         meaning.setToolTipText("Says what each figure means");
-        meaning.addListener(SWT.Selection, e -> Meanings.ofRepeats(pane.getShell()));
-        chart = new ChartCanvas(pane, "Deviation at every position, from either side");
-        pane.setWeights(PARTS);
+        meaning.addListener(SWT.Selection, e -> Meanings.ofRepeats(left.getShell()));
+        chart = new ChartCanvas(parts.place(), "Deviation at every position, from either side");
+        parts.whole(left, PARTS[0]);
+        parts.free(chart.control(), PARTS[1]);
     }
 
     @Override
     public Control control() {
-        return pane;
+        return parts.control();
     }
 
     @Override
@@ -66,8 +68,8 @@ final class RepeatsPane implements RunPage {
     @Override
     public void found(RunStudy study) {
         RunEvaluation evaluation = study.evaluation();
-        words(new RepeatWords(evaluation, study.run().spec()).all());
         table.show(evaluation, study.run().spec());
+        words(new RepeatWords(evaluation, study.run().spec()).all());
         if (evaluation.positioning().isPresent()) {
             chart.show(new RunPlot(evaluation.positioning().get(), PlotUnit.ofPositions(runs.scale()),
                     PlotUnit.ofErrors(runs.scale())));
@@ -85,6 +87,7 @@ final class RepeatsPane implements RunPage {
 
     private void words(String text) {
         words.setText(text.replace("&", "&&"));
-        words.getParent().layout(true, true);
+        ((GridData) table.control().getLayoutData()).heightHint = table.leastHeight();
+        parts.fit();
     }
 }

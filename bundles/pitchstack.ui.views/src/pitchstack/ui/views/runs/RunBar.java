@@ -3,8 +3,6 @@ package pitchstack.ui.views.runs;
 
 import java.util.Arrays;
 import java.util.List;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -13,26 +11,28 @@ import org.eclipse.swt.widgets.Label;
 import pitchstack.edit.RunWords;
 import pitchstack.model.MeasurementRun;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Chosen;
+import pitchstack.ui.views.Flow;
 
 /** Which run is looked at, and a new one. */
 final class RunBar {
-    private static final int COLUMNS = 4;
+    private static final int GAP = 5;
+    private static final int LEAST_LETTERS = 20;
 
     private final Combo runs;
     private final Button delete;
 
     RunBar(Composite parent, Runs state) {
-        Composite line = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(5, 0).applyTo(line);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        Composite line = Flow.in(parent, 1, GAP, true);
         new Label(line, SWT.NONE).setText("Run");
         runs = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
-        runs.setToolTipText("The run of measurements that is shown: its date, its instrument, and how many readings it has.");
+        Chosen.tell(runs, "The run of measurements that is shown: its date, its instrument, and how many readings it has.");
         Accessibles.name(runs, "Run of measurements");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(runs);
+        runs.setLayoutData(Flow.Room.atLeast(LEAST_LETTERS, runs));
         runs.addListener(SWT.Selection, e -> state.choose(runs.getSelectionIndex()));
-        button(line, "&New Run", "Begins a run of measurements of this axis, dated today.", state::add);
-        delete = button(line, "Delete Run", "Takes the run and its readings out of the file; corrections that were accepted "
+        Composite buttons = Flow.together(line, GAP);
+        button(buttons, "&New Run", "Begins a run of measurements of this axis, dated today.", state::add);
+        delete = button(buttons, "Delete Run", "Takes the run and its readings out of the file; corrections that were accepted "
                 + "stay.", state::delete);
     }
 
@@ -50,6 +50,7 @@ final class RunBar {
         String[] titles = all.stream().map(run -> RunWords.title(run) + ", " + count(run)).toArray(String[]::new);
         if (!Arrays.equals(titles, runs.getItems())) {
             runs.setItems(titles);
+            runs.getParent().requestLayout();
         }
         runs.select(state.run().map(all::indexOf).orElse(-1));
         runs.setEnabled(!all.isEmpty());

@@ -34,11 +34,13 @@ import pitchstack.model.Span;
 import pitchstack.ui.views.Accessibles;
 import pitchstack.ui.views.CellEditing;
 import pitchstack.ui.views.Columns;
+import pitchstack.ui.views.Flow;
 import pitchstack.ui.views.InsistentCell;
 
 /** The lengths measured on a printed part, edited in place; the last row takes a new one. */
 final class SpanTable {
     private static final String[] TITLES = {"Along", "Drawn\t", "Measured\t"};
+    private static final int ROWS = 3;
 
     private final Composite pane;
     private final TableViewer viewer;
@@ -56,13 +58,13 @@ final class SpanTable {
         this.measured = measured;
         this.problem = problem;
         pane = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).spacing(4, 2).applyTo(pane);
+        GridLayoutFactory.fillDefaults().spacing(4, 2).applyTo(pane);
         Table table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).hint(60, 40).applyTo(table);
         Accessibles.name(table, "Lengths measured on the print");
         table.setToolTipText("From a flank to another of the same hand, over as long a span as the part has. F2 or Enter edits a"
                 + " cell; Insert adds, Delete takes out.");
         columns = new Columns(table, 0, TITLES);
+        GridDataFactory.fillDefaults().grab(true, true).hint(60, Columns.height(table, ROWS)).applyTo(table);
         viewer = new TableViewer(table);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         for (int i = 0; i < TITLES.length; i++) {
@@ -73,15 +75,20 @@ final class SpanTable {
         }
         CellEditing.in(viewer);
         table.addListener(SWT.KeyDown, this::key);
-        button("Add &Length", "Adds a length, to be changed in the table (Insert)", this::add);
-        button("Delete Length", "Takes the chosen length out (Delete)", this::delete);
+        Composite line = Flow.in(pane, 1, 4, false);
+        button(line, "Add &Length", "Adds a length, to be changed in the table (Insert)", this::add);
+        button(line, "Delete Length", "Takes the chosen length out (Delete)", this::delete);
     }
 
-    private void button(String text, String tooltip, Runnable action) {
-        Button button = new Button(pane, SWT.PUSH);
+    private static void button(Composite line, String text, String tooltip, Runnable action) {
+        Button button = new Button(line, SWT.PUSH);
         button.setText(text);
         button.setToolTipText(tooltip);
         button.addListener(SWT.Selection, e -> action.run());
+    }
+
+    Composite control() {
+        return pane;
     }
 
     private void key(Event e) {

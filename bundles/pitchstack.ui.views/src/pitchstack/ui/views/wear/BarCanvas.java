@@ -41,7 +41,8 @@ final class BarCanvas implements Looked {
     }
 
     private void tell(int x) {
-        String tip = null;
+        // Where the title is too long it is cut.
+        String tip = bars == null ? null : bars.title();
         if (bars != null && onChart(x) >= 0 && onChart(x) < width()) {
             int tooth = (int) Math.floor(bars.sight().position(onChart(x), width()));
             if (tooth >= 0 && tooth < bars.counts().length) {
@@ -96,7 +97,7 @@ final class BarCanvas implements Looked {
 
     private void paint(Event e) {
         Rectangle area = canvas.getClientArea();
-        if (bars != null && area.width > 2 * BarPainter.LEFT_PX) {
+        if (bars != null && area.width > 2 * BarPainter.left(e.gc.getFontMetrics().getHeight())) {
             new BarPainter(new Ink(canvas.getDisplay())).paint(e.gc, bars, area);
         }
         if (canvas.isFocusControl()) {

@@ -15,11 +15,12 @@ import pitchstack.ui.views.coverage.strip.Sight;
  * @param ink the colours
  */
 record BarPainter(Ink ink) {
-    static final int LEFT_PX = 46;
+    /** Of the height of the text, and so as wide as the word below it. */
+    private static final double LEFT_PART = 2.7;
     private static final int RIGHT_PX = 16;
     private static final int BAND_PX = 8;
     private static final int TICK_PX = 5;
-    private static final int LEAST_TICKS_PX = 44;
+    private static final double LEAST_TICKS_PART = 2.6;
     private static final int LEAST_GAP_PX = 4;
     private static final int LEAST_BARS_PX = 8;
 
@@ -27,8 +28,14 @@ record BarPainter(Ink ink) {
     static Rectangle bars(Rectangle area, int textHeight) {
         int top = area.y + textHeight + 4;
         int bottom = area.y + area.height - textHeight - TICK_PX - BAND_PX - 3;
-        return new Rectangle(area.x + LEFT_PX, top, Math.max(1, area.width - LEFT_PX - RIGHT_PX),
+        int left = left(textHeight);
+        return new Rectangle(area.x + left, top, Math.max(1, area.width - left - RIGHT_PX),
                 Math.max(LEAST_BARS_PX, bottom - top));
+    }
+
+    /** How wide the numbers at the left are. */
+    static int left(int textHeight) {
+        return (int) Math.ceil(LEFT_PART * textHeight);
     }
 
     /** Paints all. */
@@ -40,7 +47,17 @@ record BarPainter(Ink ink) {
         marks(gc, bars, new Rectangle(plot.x, plot.y + plot.height + 1, plot.width, BAND_PX));
         numbers(gc, bars, plot);
         gc.setForeground(ink.text());
-        gc.drawText(bars.title(), plot.x, area.y, true);
+        title(gc, bars.title(), plot, area);
+    }
+
+    /** Above the bars, or from the left edge on where it is too long for that, and cut where it is still too long. */
+    private static void title(GC gc, String title, Rectangle plot, Rectangle area) {
+        int x = gc.textExtent(title).x <= area.x + area.width - plot.x ? plot.x : area.x + 2;
+        String kept = title;
+        while (kept.length() > 1 && gc.textExtent(kept).x > area.x + area.width - x) {
+            kept = kept.substring(0, kept.length() - 2) + "…";
+        }
+        gc.drawText(kept, x, area.y, true);
     }
 
     private void columns(GC gc, Bars bars, Rectangle plot) {
@@ -93,7 +110,7 @@ record BarPainter(Ink ink) {
     private void numbers(GC gc, Bars bars, Rectangle plot) {
         Sight sight = bars.sight();
         int top = plot.y + plot.height + BAND_PX + 1;
-        long step = step(sight.size() * LEAST_TICKS_PX / plot.width);
+        long step = step(sight.size() * LEAST_TICKS_PART * gc.getFontMetrics().getHeight() / plot.width);
         int last = (int) Math.min(bars.counts().length - 1.0, Math.floor(sight.to()));
         for (long tooth = (long) Math.ceil(sight.from() / step) * step; tooth <= last; tooth += step) {
             int x = x(sight, tooth + 0.5, plot);

@@ -19,12 +19,14 @@ import pitchstack.edit.ToothMark;
 import pitchstack.model.Row;
 import pitchstack.model.WearKind;
 import pitchstack.model.WornRange;
+import pitchstack.ui.views.Columns;
 import pitchstack.ui.views.Notice;
 import pitchstack.ui.views.TableMenu;
 
 /** Marked and supposed teeth, and what can be done with them. */
 final class MarksPane {
     private static final int NARROW = 60;
+    private static final int ROWS = 3;
 
     private final Composite pane;
     private final MarkTable table;
@@ -33,15 +35,18 @@ final class MarksPane {
     private final Button keep;
     private final Button forget;
     private final Supplier<Row> selectedRow;
+    private final Runnable grown;
     private Session session;
 
     /**
      * @param selectedRow the row to mark teeth of where none is chosen in the table; {@code null} where there is none
      * @param picked called with the line that is chosen, or with none
      * @param reveal called with a range that shall be shown in the drawing
+     * @param grown called when it needs another height
      */
     MarksPane(Composite parent, Supplier<Row> selectedRow, Consumer<Optional<MarkItem>> picked,
-            Consumer<WornRange> reveal) {
+            Consumer<WornRange> reveal, Runnable grown) {
+        this.grown = grown;
         this.selectedRow = selectedRow;
         pane = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(pane);
@@ -55,12 +60,13 @@ final class MarksPane {
         keep = button(buttons, "&Keep as Marks", "Marks in the file all that is supposed, as one change",
                 () -> new MarkEdits(session).keep());
         forget = button(buttons, "F&orget", "Drops all that is supposed", () -> new MarkEdits(session).forget());
+        bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
+        table = new MarkTable(pane, () -> session, this::problem);
+        GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, Columns.height(table.control(), ROWS))
+                .applyTo(table.control());
         Label what = new Label(pane, SWT.WRAP);
         what.setText("Suppose… tries out; file and plans stay as they are.");
         GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(what);
-        bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
-        table = new MarkTable(pane, () -> session, this::problem);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         table.onPick(item -> {
             update();
             picked.accept(item);
@@ -104,6 +110,7 @@ final class MarksPane {
         if (!pane.isDisposed()) {
             bad.say(sentence);
             pane.layout();
+            grown.run();
         }
     }
 

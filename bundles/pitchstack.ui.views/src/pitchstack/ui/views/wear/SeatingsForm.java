@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.wear;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Combo;
@@ -10,13 +8,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import pitchstack.ui.views.Accessibles;
+import pitchstack.ui.views.Chosen;
+import pitchstack.ui.views.Flow;
 
 /** What is counted, how often it is run, and by how much the base row would be shifted. */
 final class SeatingsForm {
-    private static final int COLUMNS = 7;
+    private static final int GAP = 5;
     private static final int MOST = 10_000;
-    private static final int FIELD_WIDTH = 44;
-    private static final int COMBO_WIDTH = 210;
+    private static final int FIELD_LETTERS = 6;
+    private static final int LEAST_LETTERS = 30;
 
     private final Runnable listed;
     private final Combo order;
@@ -30,15 +30,14 @@ final class SeatingsForm {
      */
     SeatingsForm(Composite parent, Runnable listed, Runnable scaled) {
         this.listed = listed;
-        Composite line = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(5, 0).applyTo(line);
+        Composite line = Flow.in(parent, 1, GAP, false);
         label(line, "Count");
         order = new Combo(line, SWT.READ_ONLY | SWT.DROP_DOWN);
         order.setItems(SeatingsOrder.titles());
         order.select(0);
-        order.setToolTipText("The settings whose seatings are counted, beginning where the stages stand now.");
+        Chosen.tell(order, "The settings whose seatings are counted, beginning where the stages stand now.");
         Accessibles.name(order, "Count");
-        GridDataFactory.swtDefaults().hint(COMBO_WIDTH, SWT.DEFAULT).applyTo(order);
+        order.setLayoutData(Flow.Room.atLeast(LEAST_LETTERS, order));
         label(line, "done");
         times = field(line, "Times", "1", "How many times the list is run, such as a month of days.");
         label(line, "times, base row shifted");
@@ -62,7 +61,7 @@ final class SeatingsForm {
         field.setText(text);
         field.setToolTipText(tip);
         Accessibles.name(field, name);
-        GridDataFactory.swtDefaults().hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
+        field.setLayoutData(Flow.Room.of(FIELD_LETTERS, field));
         return field;
     }
 

@@ -15,14 +15,17 @@ import pitchstack.core.coverage.RackShift;
 import pitchstack.core.coverage.RowSeatings;
 import pitchstack.core.stack.WornRange;
 import pitchstack.ui.views.Busy;
+import pitchstack.ui.views.Columns;
 import pitchstack.ui.views.Notice;
+import pitchstack.ui.views.Parts;
 
 /** How often each tooth will be seated: what is counted, the most used teeth, and the bars of one row. */
 final class SeatingsPane {
     private static final int NARROW = 60;
     private static final int MARGIN = 4;
-    private static final int LEAST_HEIGHT = 60;
+    private static final int ROWS = 3;
 
+    private final Parts parts;
     private final Composite pane;
     private final SeatingsForm form;
     private final Notice bad;
@@ -38,25 +41,27 @@ final class SeatingsPane {
      * @param stop called when counting is no longer wanted
      */
     SeatingsPane(Composite parent, Runnable listed, Runnable stop) {
-        pane = new Composite(parent, SWT.NONE);
+        parts = new Parts(parent);
+        pane = new Composite(parts.place(), SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN / 2).spacing(0, 2).applyTo(pane);
         form = new SeatingsForm(pane, listed, this::scaled);
         bad = new Notice(pane, ISharedImages.IMG_OBJS_ERROR_TSK, 1);
         busy = new Busy(pane, 1, "Planning the list", stop);
         SashForm sash = new SashForm(pane, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, LEAST_HEIGHT).applyTo(sash);
         form.typedIn(sash);
         table = new SeatingsTable(sash, this::show);
         bars = new BarCanvas(sash);
         sash.setWeights(4, 9, 11);
+        GridDataFactory.fillDefaults().grab(true, true).hint(NARROW, Columns.height(table.control(), ROWS)).applyTo(sash);
         words = new Label(pane, SWT.WRAP);
         words.setToolTipText("A tooth counts once each time its stage sets down on it, wherever the stages go one after the"
                 + " other from where they stand now; teeth of a stage that stays are not counted again.");
         GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).applyTo(words);
+        parts.whole(pane, 1);
     }
 
     Control control() {
-        return pane;
+        return parts.control();
     }
 
     SeatingsForm form() {
@@ -70,7 +75,7 @@ final class SeatingsPane {
     /** Says what is wrong, or nothing. */
     void problem(String sentence) {
         bad.say(sentence);
-        pane.layout();
+        parts.fit();
     }
 
     /** Says one thing instead of a forecast. */
@@ -80,7 +85,7 @@ final class SeatingsPane {
         table.clear();
         bars.show(null, false);
         words.setText(sentence.replace("&", "&&"));
-        pane.layout();
+        parts.fit();
     }
 
     /** Shows a forecast. */
@@ -111,7 +116,7 @@ final class SeatingsPane {
                 RackShift.of(load.axis(), row.stage(), form.shift(), load.from(), load.settings())))
                 .orElse("");
         words.setText((sentences.forecast() + shift).replace("&", "&&"));
-        pane.layout();
+        parts.fit();
     }
 
     private List<WornRange> marks(RowSeatings row) {

@@ -4,7 +4,6 @@ package pitchstack.ui.views.wear;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.part.PageBook;
@@ -17,6 +16,7 @@ import pitchstack.model.WornRange;
 import pitchstack.ui.views.AxisView;
 import pitchstack.ui.views.EditorSelection;
 import pitchstack.ui.views.PageButton;
+import pitchstack.ui.views.Parts;
 import pitchstack.ui.views.Reveal;
 
 /** The Wear view: marked and supposed teeth with what they cost, and how often each tooth will be seated. */
@@ -24,8 +24,11 @@ public final class WearView extends AxisView {
     /** Id of this view. */
     public static final String ID = "pitchstack.ui.views.wear";
 
+    private static final int MARKS_PART = 4;
+    private static final int COST_PART = 3;
+
     private PageBook book;
-    private SashForm sash;
+    private Parts parts;
     private MarksPane marks;
     private WhatIfWork cost;
     private SeatingsWork seatings;
@@ -35,15 +38,16 @@ public final class WearView extends AxisView {
     @Override
     protected Control createPage(Composite parent) {
         book = new PageBook(parent, SWT.NONE);
-        sash = new SashForm(book, SWT.HORIZONTAL);
+        parts = new Parts(book);
         selection = new EditorSelection(getSite().getPage(), this::selected);
-        marks = new MarksPane(sash, this::selectedRow, this::picked, range -> session().ifPresent(
-                session -> Reveal.show(getSite().getPage(), session, session.axis(), range)));
-        cost = new WhatIfWork(sash);
-        sash.setWeights(4, 3);
+        marks = new MarksPane(parts.place(), this::selectedRow, this::picked, range -> session().ifPresent(
+                session -> Reveal.show(getSite().getPage(), session, session.axis(), range)), parts::fit);
+        cost = new WhatIfWork(parts.place());
+        parts.whole(marks.control(), MARKS_PART);
+        parts.scrolling(cost.control(), COST_PART);
         seatings = new SeatingsWork(book);
-        book.showPage(sash);
-        page("Marks", "Teeth that are worn or barred, and what that costs", sash).setChecked(true);
+        book.showPage(parts.control());
+        page("Marks", "Teeth that are worn or barred, and what that costs", parts.control()).setChecked(true);
         page("Seatings", "How often each tooth will be seated by a list, so that wear can be foreseen", seatings.control());
         book.addListener(SWT.Dispose, e -> selection.dispose());
         return book;
@@ -69,7 +73,7 @@ public final class WearView extends AxisView {
 
     /** Only what is seen is worked out. */
     private void work(Session session) {
-        if (sash.getVisible()) {
+        if (parts.control().getVisible()) {
             cost.show(session);
         } else {
             seatings.show(session);
@@ -102,7 +106,7 @@ public final class WearView extends AxisView {
 
     @Override
     protected void focusPage() {
-        if (sash.getVisible()) {
+        if (parts.control().getVisible()) {
             marks.setFocus();
         } else {
             seatings.setFocus();

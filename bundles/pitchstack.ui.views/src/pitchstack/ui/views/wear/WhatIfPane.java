@@ -9,7 +9,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -48,7 +47,7 @@ final class WhatIfPane {
         table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Accessibles.name(table, "Targets for which the marks matter");
         columns = new Columns(table, 0, "Target", "Without\t", "With the marks\t", "Extra\t");
-        GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(table);
+        GridDataFactory.fillDefaults().grab(true, false).hint(NARROW, SWT.DEFAULT).exclude(true).applyTo(table);
         scroll.addListener(SWT.Resize, e -> layout());
     }
 
@@ -58,7 +57,7 @@ final class WhatIfPane {
         return label;
     }
 
-    Control control() {
+    ScrolledComposite control() {
         return scroll;
     }
 

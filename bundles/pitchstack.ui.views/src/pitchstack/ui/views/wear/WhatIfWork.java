@@ -2,8 +2,8 @@
 package pitchstack.ui.views.wear;
 
 import java.util.List;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import pitchstack.analysis.AxisAnalysis;
 import pitchstack.analysis.TargetStops;
 import pitchstack.core.coverage.WearMark;
@@ -28,7 +28,7 @@ final class WhatIfWork {
         work = new PageWork(control(), pane.busy(), this::ask);
     }
 
-    Control control() {
+    ScrolledComposite control() {
         return pane.control();
     }
 

@@ -20,6 +20,8 @@ public record BudgetBars(BudgetResult budget) implements Plot {
     private static final int HATCH = 5;
     private static final double FAINT = 0.25;
     private static final double BAR_PART = 0.7;
+    private static final String REPEATS = "repeats";
+    private static final String DIFFERS = "differs each time";
 
     private List<BudgetResult.Line> sorted() {
         return budget.lines().stream().sorted(Comparator.comparingDouble((BudgetResult.Line l) -> -Math.abs(l.share())))
@@ -64,7 +66,7 @@ public record BudgetBars(BudgetResult budget) implements Plot {
             g.setColor(new Color(look.palette().ground()));
             g.fillRect(0, 0, look.width(), look.height());
             int rowHeight = metrics.getHeight() * 3 / 2;
-            int room = Math.max(1, (look.height() - 2 * rowHeight) / rowHeight);
+            int room = Math.max(1, (look.height() - (1 + legendRows()) * rowHeight) / rowHeight);
             List<BudgetResult.Line> shown = lines.size() <= room ? lines : lines.subList(0, Math.max(1, room - 1));
             int names = shown.stream().mapToInt(l -> metrics.stringWidth(l.contribution().name())).max().orElse(0);
             names = Math.min(names, look.width() / 2);
@@ -98,9 +100,19 @@ public record BudgetBars(BudgetResult budget) implements Plot {
         }
 
         private void legend(int rowHeight) {
-            int y = look.height() - rowHeight;
-            int right = entry("repeats", true, pad, y, rowHeight);
-            entry("differs each time", false, right + 2 * pad, y, rowHeight);
+            int y = look.height() - legendRows() * rowHeight;
+            int right = entry(REPEATS, true, pad, y, rowHeight);
+            if (legendRows() == 1) {
+                entry(DIFFERS, false, right + 2 * pad, y, rowHeight);
+            } else {
+                entry(DIFFERS, false, pad, y + rowHeight, rowHeight);
+            }
+        }
+
+        /** Two where both entries beside each other are too wide. */
+        private int legendRows() {
+            int wide = 2 * (2 * metrics.getAscent() + pad / 2) + metrics.stringWidth(REPEATS) + metrics.stringWidth(DIFFERS);
+            return wide + 4 * pad <= look.width() ? 1 : 2;
         }
 
         private int entry(String words, boolean repeats, int x, int y, int rowHeight) {

@@ -4,16 +4,17 @@ package pitchstack.export.plot;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.knowm.xchart.AnnotationLine;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.XYSeries.XYSeriesRenderStyle;
-import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -29,7 +30,7 @@ final class LineChart {
     private static final double PLOT_PART = 0.97;
     /** Of the height of the text. */
     private static final double MARKER_PART = 0.6;
-    private static final double LEGEND_PART = 0.6;
+    private static final double LEAST_TITLE = 0.7;
     /** So that numbers along the bottom stand apart. */
     private static final int TICKS_APART = 6;
     /** What is left free around points, as a part of their range. */
@@ -51,10 +52,8 @@ final class LineChart {
         Palette p = look.palette();
         Font font = font(look);
         s.setBaseFont(font).setChartBackgroundColor(new Color(p.ground())).setChartFontColor(new Color(p.text()));
-        s.setLegendFont(font).setLegendBackgroundColor(new Color(p.ground()))
-                .setLegendBorderColor(new Color(p.ground()))
-                .setLegendPosition(Styler.LegendPosition.OutsideS).setLegendLayout(Styler.LegendLayout.Horizontal)
-                .setLegendPadding((int) (look.textPt() * LEGEND_PART));
+        // The library's legend is cut where it is wider than the chart.
+        s.setLegendVisible(false);
         s.setPlotBackgroundColor(new Color(p.ground())).setPlotBorderColor(p.faint(p.text(), BORDER_PART))
                 .setPlotContentSize(PLOT_PART).setChartPadding((int) (look.textPt() / 2))
                 .setMarkerSize((int) (look.textPt() * MARKER_PART));
@@ -149,7 +148,38 @@ final class LineChart {
     }
 
     Picture draw() {
-        return paint(look, g -> chart.paint(g, look.width(), look.height()));
+        List<XYSeries> shown = chart.getSeriesMap().values().stream().filter(XYSeries::isShowInLegend).toList();
+        ChartLegend legend = new ChartLegend(look, metrics(font(look)), styler().getLegendSeriesLineLength());
+        int height = Math.max(1, look.height() - legend.height(shown));
+        fitTitles(height);
+        return paint(look, g -> {
+            g.setColor(new Color(look.palette().ground()));
+            g.fillRect(0, 0, look.width(), look.height());
+            chart.paint(g, look.width(), height);
+            legend.paint(g, shown, height);
+        });
+    }
+
+    /** Where letters are large for the chart, titles get smaller rather than cut. */
+    private void fitTitles(int height) {
+        int pad = styler().getChartPadding();
+        // Below the lines there are numbers and a title.
+        int room = height - 2 * (metrics(font(look)).getHeight() + pad) - 2 * pad;
+        double scale = Math.min((double) room / Math.max(width(chart.getYAxisTitle()), width(chart.getYAxisGroupTitle(1))),
+                (double) look.width() / width(chart.getXAxisTitle()));
+        styler().setAxisTitleFont(font(look).deriveFont((float) (look.textPt()
+                * Math.max(LEAST_TITLE, Math.min(1, scale)))));
+    }
+
+    private int width(String title) {
+        return title == null || title.isEmpty() ? 1 : metrics(font(look)).stringWidth(title);
+    }
+
+    private static FontMetrics metrics(Font font) {
+        Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        FontMetrics metrics = g.getFontMetrics(font);
+        g.dispose();
+        return metrics;
     }
 
     /** Paints into memory with as many pixels to a point as are asked for. */

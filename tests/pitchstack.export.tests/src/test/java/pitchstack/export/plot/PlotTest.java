@@ -64,6 +64,21 @@ class PlotTest {
         keep(plot, "sharp", sharp);
     }
 
+    /** Letters half as large again as usual, in a chart as narrow as a view: words that are cut run into the edge. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void cutsNoWordsWhereLettersAreLarge(Plot plot) throws IOException {
+        Picture large = plot.draw(new PlotLook(380, 260, 1, 19, Palette.LIGHT));
+        keep(plot, "large", large);
+        for (int y = 0; y < large.height(); y++) {
+            assertEquals(Palette.LIGHT.ground(), large.rgb()[y * large.width()], "left edge at " + y);
+            assertEquals(Palette.LIGHT.ground(), large.rgb()[(y + 1) * large.width() - 1], "right edge at " + y);
+        }
+        for (int x = 0; x < large.width(); x++) {
+            assertEquals(Palette.LIGHT.ground(), large.rgb()[(large.height() - 1) * large.width() + x], "lower edge at " + x);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("all")
     void writesAPictureFileThatReadsBack(Plot plot) throws IOException {
