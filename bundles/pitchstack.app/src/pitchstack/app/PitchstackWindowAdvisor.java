@@ -2,6 +2,7 @@
 package pitchstack.app;
 
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IViewReference;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -31,6 +32,11 @@ final class PitchstackWindowAdvisor extends WorkbenchWindowAdvisor {
     @Override
     public void postWindowOpen() {
         FileDrop.into(getWindowConfigurer().getWindow());
+        // Its tab says how much was found, also while it is behind others.
+        IViewReference findings = getWindowConfigurer().getWindow().getActivePage().findViewReference(StackPerspective.FINDINGS_VIEW);
+        if (findings != null) {
+            findings.getView(true);
+        }
     }
 
     /** The welcome page is shown once all files are open, and only if there are none. */

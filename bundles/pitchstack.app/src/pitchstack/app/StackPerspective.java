@@ -23,7 +23,8 @@ public final class StackPerspective implements IPerspectiveFactory {
 
     private static final String TARGET_VIEW = "pitchstack.ui.views.target";
     private static final String LIST_VIEW = "pitchstack.ui.views.list";
-    private static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
+    /** The view of what the checks found. */
+    static final String FINDINGS_VIEW = "pitchstack.ui.views.findings";
     private static final String COVERAGE_VIEW = "pitchstack.ui.views.coverage";
     private static final String WEAR_VIEW = "pitchstack.ui.views.wear";
     private static final String RUNS_VIEW = "pitchstack.ui.views.runs";

@@ -13,6 +13,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.TextLayout;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -21,8 +23,8 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import pitchstack.core.stack.AxisSpec;
 import pitchstack.core.stack.Wear;
-import pitchstack.edit.Session;
 import pitchstack.core.units.TrueMinus;
+import pitchstack.edit.Session;
 import pitchstack.model.Axis;
 import pitchstack.ui.editor.parts.CarriageWords;
 import pitchstack.ui.editor.parts.SideView;
@@ -30,6 +32,8 @@ import pitchstack.ui.editor.parts.StageWords;
 
 /** The line above the drawing: where the carriage stands, which axis is looked at, and the zoom. */
 final class PageHead {
+    /** What the large letters of the position leave room for. */
+    private static final int NOTE_LINES = 2;
     private static final int POSITION_LARGER_BY = 9;
 
     private final Session session;
@@ -40,6 +44,7 @@ final class PageHead {
     private final Combo axes;
     private final PlaybackBar playback;
     private final StackPage page;
+    private String noted = "";
 
     PageHead(Composite parent, Session session, StackPage page) {
         this.session = session;
@@ -52,8 +57,9 @@ final class PageHead {
                 .createFont(line.getDisplay());
         position.setFont(large);
         position.addDisposeListener(event -> large.dispose());
-        note = new Label(line, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(note);
+        note = new Label(line, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(1, 1).applyTo(note);
+        note.addListener(SWT.Resize, event -> fitNote());
         playback = new PlaybackBar(line, page);
         axisLabel = new Label(line, SWT.NONE);
         axisLabel.setText("&Axis");
@@ -89,7 +95,7 @@ final class PageHead {
         AxisSpec spec = session.analysis().spec();
         position.setText(CarriageWords.position(session.analysis(), session.shown()));
         String words = note(spec);
-        note.setText(words.replace("&", "&&"));
+        noted = words;
         note.setToolTipText(words.isEmpty() ? null : words);
         List<Axis> all = session.positioner().getAxes();
         String[] names = all.stream().map(axis -> axis.getName() == null ? "" : axis.getName()).toArray(String[]::new);
@@ -107,7 +113,27 @@ final class PageHead {
             line.layout();
         }
         // Measuring all bars anew takes longer than painting the stack, and a drag comes here at every tooth.
-        line.layout(new Control[] {position, note});
+        line.layout(new Control[] {position});
+        fitNote();
+    }
+
+    /** Where it does not all fit into the lines beside the position, it ends in an ellipsis, and the tip has the rest. */
+    private void fitNote() {
+        TextLayout lines = new TextLayout(note.getDisplay());
+        lines.setFont(note.getFont());
+        lines.setWidth(Math.max(1, note.getSize().x - 1));
+        lines.setText(noted);
+        for (int kept = noted.length(); kept > 0 && lines.getLineCount() > NOTE_LINES; kept--) {
+            lines.setText(noted.substring(0, kept - 1).stripTrailing() + "…");
+        }
+        int height = lines.getBounds().height;
+        note.setText(lines.getText().replace("&", "&&"));
+        lines.dispose();
+        GridData data = (GridData) note.getLayoutData();
+        if (data.heightHint != height) {
+            data.heightHint = height;
+            line.layout(new Control[] {note});
+        }
     }
 
     private String note(AxisSpec spec) {

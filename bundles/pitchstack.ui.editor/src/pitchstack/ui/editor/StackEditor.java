@@ -187,6 +187,8 @@ public final class StackEditor extends EditorPart {
         if (!input.equals(getEditorInput())) {
             setInputWithNotify(input);
             setPartName(input.getName());
+            // Its tip is another, also where its name is the one that was proposed.
+            firePropertyChange(PROP_TITLE);
         }
         new RecentFiles().add(saved.path());
         session.saved();

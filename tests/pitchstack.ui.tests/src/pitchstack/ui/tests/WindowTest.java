@@ -37,6 +37,12 @@ class WindowTest {
         assertNotNull(page.findView(IPageLayout.ID_PROP_SHEET));
     }
 
+    /** What is kept while documents without a file are open, a start after a crash could not show. */
+    @Test
+    void keepsItsLayoutAtItsEndOnly() {
+        assertEquals(0, Platform.getPreferencesService().getInt("org.eclipse.ui.workbench", "WORKBENCH_SAVE_INTERVAL", -1, null));
+    }
+
     @Test
     void startsWithoutAnErrorInTheLog() throws IOException {
         assertEquals(List.of(), errors(Platform.getLogFileLocation().toFile().toPath()));

@@ -16,7 +16,7 @@ import pitchstack.model.Reading;
 /** The facts of one reading: where each stage stood, from which side it came, and what the instrument showed. */
 final class ReadingProperties {
     private static final String READING = "Reading";
-    private static final String NAMED = "a reading";
+    private static final String NAMED = "an entry";
 
     private ReadingProperties() {
     }

@@ -4,12 +4,13 @@ package pitchstack.ui.editor.figures;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
 import pitchstack.ui.editor.places.Extent;
 import pitchstack.ui.editor.places.Scene;
 
 /**
  * The words on a body: tooth numbers and marks of the row above it, its name, and below it the engaged teeth and marks
- * of its rider row. Words keep to what is seen, so that a body wider than the window stays named. It never takes a click.
+ * of its rider row. Words keep to what is seen, so that a body wider than the window stays named.
  */
 public final class NotesFigure extends SceneFigure {
     /** Between a line of text and the edge of its body. */
@@ -19,6 +20,7 @@ public final class NotesFigure extends SceneFigure {
     private int body;
     private String name = "";
     private String remark = "";
+    private Rectangle named = new Rectangle();
 
     /** Words for any body. */
     public NotesFigure(Look look) {
@@ -40,9 +42,10 @@ public final class NotesFigure extends SceneFigure {
         show(scene, whole(open.from()), scene.bands().stageTop(number - 1), whole(open.length()), scene.bands().body());
     }
 
+    /** On the name only, which may stand beside its body. */
     @Override
     public boolean containsPoint(int x, int y) {
-        return false;
+        return named.contains(x, y);
     }
 
     @Override
@@ -112,5 +115,6 @@ public final class NotesFigure extends SceneFigure {
         int above = !isOneSided() ? free / 2 : body == 0 ? free - EDGE : EDGE;
         boolean beside = x > px.to() || x + width(text, graphics.getFont()) < px.from();
         drawOver(graphics, text, whole(x), getBounds().y + above, beside ? look().ground() : look().body());
+        named = new Rectangle(whole(x), getBounds().y + above, width(text, graphics.getFont()), height(graphics.getFont()));
     }
 }

@@ -34,6 +34,8 @@ final class MarkTeethDialog extends TitleAreaDialog {
     private Row row;
     private Spinner first;
     private Spinner last;
+    private boolean lastGiven;
+    private boolean following;
     private Button barred;
     private Text note;
 
@@ -96,12 +98,21 @@ final class MarkTeethDialog extends TitleAreaDialog {
         limit();
         first.setSelection(mark.first());
         last.setSelection(mark.last());
-        first.addModifyListener(event -> {
-            last.setSelection(Math.max(first.getSelection(), last.getSelection()));
+        lastGiven = mark.first() != mark.last();
+        first.addModifyListener(event -> follow());
+        last.addModifyListener(event -> {
+            lastGiven |= !following;
             check();
         });
-        last.addModifyListener(event -> check());
         return area;
+    }
+
+    /** One tooth stays one tooth until its end is given, too. */
+    private void follow() {
+        following = true;
+        last.setSelection(lastGiven ? Math.max(first.getSelection(), last.getSelection()) : first.getSelection());
+        following = false;
+        check();
     }
 
     @Override

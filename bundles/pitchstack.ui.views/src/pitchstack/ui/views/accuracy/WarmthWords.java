@@ -55,7 +55,7 @@ record WarmthWords(Looked looked) {
         Temperature now = accuracy().temperature();
         Growth growth = Growth.since20(chain(false), now);
         String at = "At " + Figures.plain(now.celsius()) + " °C, where the stages stand, ";
-        return growth.valueM() == 0 ? at + "the carriage stands where it does at 20 °C."
+        return growth.valueM() == 0 ? at + "warmth moves the carriage by nothing: lengths are meant at 20 °C."
                 : at + "the stack holds the carriage " + moved(growth) + " than at 20 °C.";
     }
 

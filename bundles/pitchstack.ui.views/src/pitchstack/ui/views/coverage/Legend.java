@@ -29,7 +29,7 @@ final class Legend {
         row = new Composite(parent, SWT.NONE);
         row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).spacing(2 * GAP_PX).create());
         entry(Column.of(Reached.CLEAN), "clean", "Reached by a setting whose engaged teeth are all fit.");
-        entry(Column.of(Reached.WORN), "worn only", "Reached only by settings over worn teeth.");
+        entry(Column.of(Reached.WORN), "worn only, lower", "Reached only by settings over worn teeth; drawn half as high as clean ones.");
         entry(Column.of(Reached.NOT), "not reached", "Reached by no setting within the tolerance.");
         entry(new Column(0.35, 0.3, 0.35), "mixed",
                 "Several stretches in one column of pixels, stacked by their shares: clean ones lowest, those not reached on"

@@ -5,6 +5,7 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.expressions.IEvaluationContext;
+import org.eclipse.jface.window.Window;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.ISources;
@@ -27,7 +28,10 @@ public abstract class ExportHandler extends AbstractHandler {
         IEditorPart editor = HandlerUtil.getActiveEditor(event);
         Session session = editor == null ? null : editor.getAdapter(Session.class);
         if (session != null) {
-            new WizardDialog(window.getShell(), wizard(session)).open();
+            ExportWizard wizard = wizard(session);
+            if (new WizardDialog(window.getShell(), wizard).open() == Window.OK) {
+                editor.getEditorSite().getActionBars().getStatusLineManager().setMessage("Written: " + wizard.written());
+            }
         }
         return null;
     }

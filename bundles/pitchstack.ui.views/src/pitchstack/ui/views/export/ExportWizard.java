@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package pitchstack.ui.views.export;
 
+import java.nio.file.Path;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.wizard.Wizard;
 import pitchstack.model.file.SafeWrite;
@@ -9,6 +10,7 @@ import pitchstack.model.file.StackFileException;
 /** Asks how something is to leave the program, shows it, and writes it into a file. */
 public final class ExportWizard extends Wizard {
     private final ExportPage page;
+    private Path written;
 
     /**
      * @param title of the window
@@ -17,6 +19,11 @@ public final class ExportWizard extends Wizard {
     public ExportWizard(String title, ExportPage page) {
         this.page = page;
         setWindowTitle(title);
+    }
+
+    /** What was written, once it is. */
+    Path written() {
+        return written;
     }
 
     @Override
@@ -32,6 +39,7 @@ public final class ExportWizard extends Wizard {
             MessageDialog.openError(getShell(), "The file was not written", e.getMessage());
             return false;
         }
+        written = page.file();
         page.keep();
         return true;
     }

@@ -89,11 +89,18 @@ public final class FindingsView extends ViewPart {
         setTitleToolTip(all.isEmpty() ? NAME : NAME + ": " + Found.count(all));
         table.show(all);
         if (all.isEmpty()) {
-            message.say(session == null ? "Open a stack, and what its checks find is listed here."
-                    : "No findings: every check of this stack is passed. What is wrong, or will disappoint, would be listed"
-                            + " here.");
+            message.say(session == null ? "Open a stack, and what its checks find is listed here." : passed(session));
         }
         book.showPage(all.isEmpty() ? message.control() : table.control());
+    }
+
+    /** Without a wanted step there is no check of how fine a stack is. */
+    private static String passed(Session session) {
+        boolean fine = session.positioner().getAxes().stream()
+                .allMatch(axis -> session.analysis(axis).spec().wantedStep().isPresent());
+        return "No findings: every check of this stack is passed. What is wrong, or will disappoint, would be listed here."
+                + (fine ? "" : " No finest step is asked for, so nothing checks how fine it is: Coverage shows what it reaches, and"
+                        + " among the properties of the axis a step can be asked for.");
     }
 
     private void reveal(Found found) {

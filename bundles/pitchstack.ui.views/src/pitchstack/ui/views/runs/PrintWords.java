@@ -59,6 +59,7 @@ final class PrintWords {
                 + TrueMinus.in(Words.size(scale.offsetM().value(), false)) + ", however long.";
         String factor = String.format(Locale.ROOT, "%.5f", scale.factor());
         return "Along " + name + " it " + state + ". " + (scale.scale().isSignificant() ? "To reprint, scale the drawing in "
-                + name + " by " + factor + "." : "Leave the drawing as it is; the factor would be " + factor + ".") + offset;
+                + name + " by " + factor + "." : "Its best factor, " + factor + ", changes less than is known of it: parts made here take it, and a drawing made"
+                + " elsewhere can be left as it is.") + offset;
     }
 }

@@ -2,8 +2,10 @@
 package pitchstack.ui.views.targets;
 
 import java.util.List;
+import java.util.function.ToIntFunction;
 import pitchstack.analysis.Quantities;
 import pitchstack.core.stack.AxisSpec;
+import pitchstack.core.stack.IndexRange;
 import pitchstack.core.stack.Setting;
 import pitchstack.core.units.LengthUnit;
 import pitchstack.core.units.LinearScale;
@@ -52,18 +54,25 @@ final class Sayings {
                 + ": positive is up, towards higher positions, negative is down.";
     }
 
-    /** What to do while nothing is asked, with an example that the stops of the axis allow. */
+    /** What to do while nothing is asked, with an example between the ends of the travel. */
     static String invitation(AxisSpec axis) {
         Scale scale = axis.scale();
         List<String> examples = scale.turn() > 0 ? List.of("12.5 or 12°30'")
                 : scale instanceof LinearScale linear && linear.unit() == LengthUnit.INCH
                         ? List.of("37.625 or 37 5/8", "3.625 or 3 5/8", "0.375 or 3/8") : List.of("742.3", "42.3", "4.2", "0.2");
-        String such = examples.stream().filter(example -> allows(axis, scale.parse(example.split(" ")[0]))).findFirst()
+        String such = examples.stream().filter(example -> isWithin(axis, scale.parse(example.split(" ")[0]))).findFirst()
                 .map(example -> ", such as " + example).orElse("");
         return "Type a target" + such + ", or pick a saved one, and the moves that reach it are shown here.";
     }
 
-    private static boolean allows(AxisSpec axis, long position) {
-        return position >= axis.low().orElse(Long.MIN_VALUE) && position <= axis.high().orElse(Long.MAX_VALUE);
+    private static boolean isWithin(AxisSpec axis, long position) {
+        return axis.scale().turn() > 0 || position >= Math.max(axis.low().orElse(Long.MIN_VALUE), end(axis, IndexRange::first))
+                && position <= Math.min(axis.high().orElse(Long.MAX_VALUE), end(axis, IndexRange::last));
+    }
+
+    /** Where the carriage stands with all stages at one end. */
+    private static long end(AxisSpec axis, ToIntFunction<IndexRange> index) {
+        return axis.position(Setting.of(axis.stages().stream()
+                .mapToInt(stage -> index.applyAsInt(stage.rows().indices())).toArray()));
     }
 }

@@ -95,6 +95,25 @@ class MarkingTest {
         assertTrue(rack.getWorn().isEmpty());
     }
 
+    /** Begun with one tooth, it stays one until an end is given. */
+    @Test
+    void staysWithOneToothUntilAnEndIsGiven() {
+        Point tooth = sight.baseTooth(0, 50);
+        Desk.mouse(SWT.MouseMove, tooth.x, tooth.y, 0, 0);
+        Desk.click(tooth.x, tooth.y);
+        Answers.dialog("Mark Teeth", shell -> {
+            Spinner first = numbers(shell).get(0);
+            Spinner last = numbers(shell).get(1);
+            assertEquals(first.getSelection(), last.getSelection());
+            first.setSelection(20);
+            assertEquals(20, last.getSelection());
+            last.setSelection(24);
+            first.setSelection(22);
+            assertEquals(24, last.getSelection(), "which was given");
+        }, SWT.CR, () -> Desk.command(MARK));
+        assertEquals("Mark teeth 22 to 24 as worn", session.history().getUndoCommand().getLabel());
+    }
+
     private static List<Spinner> numbers(Shell shell) {
         return Desk.controls(shell, (Control control) -> control instanceof Spinner).stream().map(Spinner.class::cast).toList();
     }

@@ -116,6 +116,16 @@ class SideViewTest {
     }
 
     @Test
+    void selectsAStageByTheNameBesideItsBody() throws IOException {
+        open(Stacks.pair());
+        Point name = sight.nameBeside(1);
+        Desk.click(name.x, name.y);
+        assertEquals(stage(1), Desk.selected());
+        Desk.click(name.x, name.y - 20);
+        assertEquals(session.axis(), Desk.selected(), "the ground above it");
+    }
+
+    @Test
     void undoesAndRedoesADragAsOneChangeWithItsName() throws IOException {
         open(Stacks.pair());
         Point body = sight.body(1);

@@ -47,6 +47,11 @@ final class Sight {
                 bands().stageTop(stage) + bands().body() / 2);
     }
 
+    /** The first letters of its name, where that stands right of it. */
+    Point nameBeside(int stage) {
+        return new Point((int) mapping().px(places().bodies().get(stage + 1).extent().to()) + 18, body(stage).y);
+    }
+
     /** The top of that body. */
     int bodyTop(int stage) {
         return bands().stageTop(stage);

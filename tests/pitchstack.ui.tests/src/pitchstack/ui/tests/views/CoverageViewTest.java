@@ -79,7 +79,7 @@ class CoverageViewTest {
 
     @Test
     void tellsTheFiguresOfTheFence() {
-        for (String word : new String[] {"clean", "worn only", "not reached", "mixed"}) {
+        for (String word : new String[] {"clean", "worn only, lower", "not reached", "mixed"}) {
             assertTrue(says(word), word);
         }
         hands.picture(shell, "coverage-fence");

@@ -91,7 +91,11 @@ class FindingsViewTest {
 
     @Test
     void saysThatNothingIsFoundAndUndoesFromHere() {
-        assertFalse(hands.all(shell, Label.class, l -> l.isVisible() && l.getText().startsWith("No findings:")).isEmpty());
+        assertTrue(says("No findings:"));
+        assertFalse(says("No finest step is asked for"));
+        session.run(new SetValue(session.axis(), Literals.AXIS__WANTED_STEP, null, "Ask for no step"));
+        hands.until("it says that the step is not checked", () -> says("No finest step is asked for"));
+        session.history().undo();
         session.run(new SetValue(fine, Literals.STAGE__PITCH, "nonsense", "Spoil the pitch"));
         hands.focus(table());
         hands.chord(SWT.MOD1, 'z');
@@ -100,5 +104,9 @@ class FindingsViewTest {
 
     private Table table() {
         return hands.the(shell, Table.class, t -> t.getColumnCount() == 5);
+    }
+
+    private boolean says(String words) {
+        return !hands.all(shell, Label.class, l -> l.isVisible() && l.getText().contains(words)).isEmpty();
     }
 }

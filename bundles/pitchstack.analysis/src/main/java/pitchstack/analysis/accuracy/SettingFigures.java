@@ -27,8 +27,10 @@ public record SettingFigures(Setting setting, long position, BudgetResult result
         double all = result.combined() * result.combined();
         boolean some = lines().stream()
                 .anyMatch(line -> Math.abs(line.share() * all - line.uncertaintyM() * line.uncertaintyM()) > SEEN * all);
+        boolean lessened = lines().stream().anyMatch(line -> line.share() < -SEEN);
         return some ? Optional.of("Some of these go together, such as rows of one print set-up: their shares count what they have"
-                + " in common, not their own u alone.") : Optional.empty();
+                + " in common, not their own u alone." + (lessened ? " A share below 0 takes away from what the others add." : ""))
+                : Optional.empty();
     }
 
     /** u, the combined standard uncertainty. */

@@ -77,7 +77,8 @@ final class StageTable {
         }
         String signed = TrueMinus.in((stage.getCorrectionPpm() > 0 ? "+" : "") + plain(stage.getCorrectionPpm()));
         String ppm = signed + (stage.getCorrectionUncertaintyPpm() > 0
-                ? " ± " + plain(stage.getCorrectionUncertaintyPpm()) : "") + " ppm";
+                ? " ± " + plain(stage.getCorrectionUncertaintyPpm()) : "") + " ppm"
+                + (stage.getCorrectionUncertaintyPpm() > 0 ? " (1 σ)" : "");
         MeasurementRun run = stage.getCorrectionRun();
         return run == null ? ppm + ", date not stated"
                 : ppm + ", " + (text(run.getDate()).isBlank() ? "date not stated" : run.getDate()) + ", "

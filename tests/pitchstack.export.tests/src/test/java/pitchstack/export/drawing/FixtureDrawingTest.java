@@ -108,7 +108,7 @@ class FixtureDrawingTest {
         // π / 24 in = 3.324852 mm (common gear arithmetic).
         String texts = String.join(" ", Devices.texts(Devices.drawn(device)));
         assertTrue(texts.contains("24 DP (diametral pitch): 3.3249"), texts);
-        assertTrue(texts.contains("−120 ± 30 ppm, date not stated"), texts);
+        assertTrue(texts.contains("−120 ± 30 ppm (1 σ), date not stated"), texts);
     }
 
     @Test
