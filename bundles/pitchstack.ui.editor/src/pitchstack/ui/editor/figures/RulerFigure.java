@@ -95,11 +95,13 @@ public final class RulerFigure extends SceneFigure {
             graphics.drawString(title, x, getBounds().y + (getBounds().height - height(look().plain())) / 2);
             return;
         }
-        graphics.drawString(title, x, getBounds().y + 3);
+        // Large letters leave nothing free above and below them.
+        int free = Math.min(3, (getBounds().height - 1 - height(look().plain()) - height(look().small())) / 2);
+        graphics.drawString(title, x, getBounds().y + free);
         graphics.setFont(look().small());
         String words = dots.thinned() ? "dots: in reach, thinned out" : "dots: every position in reach";
         graphics.drawString(fitting(words, look().small(), Mapping.GUTTER - 2 * TITLE_LEFT), x,
-                foot - height(look().small()) - 3);
+                foot - height(look().small()) - free);
     }
 
     /** Dots on the line at positions that can be reached; where they would touch, a bar stands for them. */
