@@ -27,6 +27,7 @@ final class Dialogue {
     private final Background background;
     private final Runnable plan = this::plan;
     private Session session;
+    /** What was last read and answered; {@code null} once another question is asked. */
     private Question.Reading read;
     private boolean entered;
     private int alternatives = Question.ALTERNATIVES;
@@ -70,6 +71,7 @@ final class Dialogue {
     void show(Session shown) {
         session = shown;
         entered = false;
+        read = null;
         page.form().show(drafts.recall(session));
         page.saved().deselect();
         refresh();
@@ -115,6 +117,7 @@ final class Dialogue {
 
     private void typed() {
         entered = false;
+        read = null;
         alternatives = Question.ALTERNATIVES;
         page.saved().deselect();
         picked.run();

@@ -446,6 +446,18 @@ class TargetViewTest {
         hands.until("the stages stand at " + setting, () -> session.analysis().current().equals(setting));
     }
 
+    /** Both questions ask nothing yet, and a drag plans at once what would be planned after a pause. */
+    @Test
+    void invitesToTheQuestionThatIsChosenWhileAStageIsDragged() {
+        awaits("Type a target");
+        hands.the(shell, Button.class, b -> b.getText().equals("Position")).setSelection(false);
+        Button distance = hands.the(shell, Button.class, b -> b.getText().equals("Distance from here"));
+        distance.setSelection(true);
+        distance.notifyListeners(SWT.Selection, new Event());
+        session.preview(Setting.of(1, 0));
+        awaits("Type how far to move from where the stages stand");
+    }
+
     private void awaits(String part) {
         hands.until("it says " + part, () -> says(part));
     }
